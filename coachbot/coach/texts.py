@@ -42,8 +42,8 @@ class Situation(StrEnum):
     SKIPPED = "skipped"
 
 
-WORDINGS = 3
-"""How many wordings each situation has: enough that one need not come back within a week."""
+WORDINGS: dict[Situation, int] = dict.fromkeys(Situation, 3) | {Situation.STEADY: 7}
+"""How many wordings each situation has. The one that can come up every night has one for each night of a week."""
 
 TIPS = 2
 """How many tips each cause has."""
@@ -79,7 +79,7 @@ def _table() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield from _clinician()
     yield from _buttons()
     for situation in Situation:
-        for number in range(1, WORDINGS + 1):
+        for number in range(1, WORDINGS[situation] + 1):
             yield f"cheer-{situation}-{number}", FAMILY, "night nights left"
     for cause in Cause:
         for number in range(1, TIPS + 1):
@@ -153,6 +153,7 @@ def _wishes() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "start-closed", FAMILY, ""
     yield "delete-ask", PARENT, ""
     yield "delete-kept", PARENT, ""
+    yield "delete-waits", PARENT, ""
     yield "deleted", FAMILY, ""
     yield "wrong-number", PARENT, ""
     yield "from-clinician", FAMILY, "words"
@@ -197,6 +198,13 @@ def _clinician() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "end-ask-note", CLINICIAN, ""
     yield "lift-done", CLINICIAN, "by"
     yield "lift-not-held", CLINICIAN, ""
+    yield "ended-already", CLINICIAN, ""
+    yield "no-such-alert", CLINICIAN, ""
+    yield "not-running", CLINICIAN, ""
+    yield "night-taken", CLINICIAN, "day"
+    yield "night-none-left", CLINICIAN, ""
+    yield "night-wrong-positions", CLINICIAN, ""
+    yield "bedtime-refused", CLINICIAN, "earliest latest"
     yield "end-done", CLINICIAN, "by"
     yield "note-empty", CLINICIAN, ""
     yield "clinician-help", CLINICIAN, ""
