@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import datetime, time
+from datetime import date, datetime, time
 from enum import IntEnum
 from types import MappingProxyType
 
@@ -11,7 +11,7 @@ from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Who
 from coachbot.reading.readings import Mark
 
-Value = str | int | time | Position | tuple[Position, ...] | tuple[tuple[Position, Mark], ...]
+Value = str | int | time | date | Position | tuple[Position, ...] | tuple[tuple[Position, Mark], ...]
 """What a text may be given: voice turns each kind into words of the reader's language."""
 
 
@@ -35,7 +35,7 @@ class Line:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Button:
-    """A choice under a message: `data` comes back in `Pressed` (at most 40 ASCII characters), `label` is what it says."""
+    """A choice under a message: `data` (at most 40 ASCII characters) comes back in `Pressed`, `label` is shown."""
 
     data: str
     label: Line
@@ -45,9 +45,9 @@ class Button:
 class Say:
     """Send one message: its lines are paragraphs.
 
-    `to` is a contact's id, or a group of clinicians, or one clinician by name. `key` is unique within the case for ever,
-    so that no message can be written twice. `buttons` stand in rows. `picture` names a drawing, `attachment` a file that
-    is made when it is sent. After `expires` the message is no longer worth sending.
+    `to` is a contact's id, or a group of clinicians, or one clinician by name. `key` is unique within the case for
+    ever, so that no message can be written twice. `buttons` stand in rows. `picture` names a drawing, `attachment` a
+    file that is made when it is sent. After `expires` the message is no longer worth sending.
     """
 
     to: int | Who | str
@@ -69,6 +69,13 @@ class MarkUnread:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Summarise:
+    """Tell the clinician on call how it went, as text, picture and file, with the estimate of `insight`."""
+
+    key: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class AwaitNote:
     """The next words of this clinician belong to this case, as a note."""
 
@@ -80,7 +87,7 @@ class Forget:
     """Erase what is kept about the family, once this transaction's messages have gone."""
 
 
-Action = Say | MarkUnread | AwaitNote | Forget
+Action = Say | Summarise | MarkUnread | AwaitNote | Forget
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,7 +7,6 @@ from enum import StrEnum
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy, Protocol
 from coachbot.reading.readings import Mark
-from coachbot.reading.requests import Wish
 from coachbot.triage.levels import Level
 
 
@@ -32,12 +31,13 @@ class Role(StrEnum):
 
 
 class Status(StrEnum):
-    """How a night stands."""
+    """How a night stands. `UNSENT` is our fault: the order reached nobody in time, and it does not count as missed."""
 
     OPEN = "open"
     FINISHED = "finished"
     PARTIAL = "partial"
     MISSED = "missed"
+    UNSENT = "unsent"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,13 +50,23 @@ class Child:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Contact:
-    """A family's chat. The address itself stays in the store; `id` is the store's name for it."""
+    """A family's chat. The address itself stays in the store; `id` is the store's name for it.
+
+    Not `reachable`: sends have failed for good, until it writes again. `left`: it is a stranger's, never written to
+    again.
+    """
 
     id: int
     role: Role
     language: str
     joined: datetime
     reachable: bool = True
+    left: bool = False
+
+    @property
+    def open(self) -> bool:
+        """Whether anything may be sent there."""
+        return self.reachable and not self.left
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,7 +80,11 @@ class Swallow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Night:
-    """One evening. `number` counts evenings from 1; `turn` is which of the fixed orders it took, also from 1."""
+    """One evening. `number` counts evenings from 1; `turn` is which of the fixed orders it took, also from 1.
+
+    `touched` is when the family last said something of it; `undelivered` of its `recipients` could not be sent the
+    prompt.
+    """
 
     number: int
     turn: int
@@ -78,6 +92,9 @@ class Night:
     order: tuple[Position, ...]
     candy: Candy
     prompted: datetime
+    touched: datetime
+    recipients: int
+    undelivered: int = 0
     status: Status = Status.OPEN
     reminded: bool = False
     swallows: tuple[Swallow, ...] = ()
@@ -103,7 +120,7 @@ class Night:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Alert:
-    """What a clinician must acknowledge. `number` counts within the case from 1; `steps` of its ladder have been taken."""
+    """What a clinician must acknowledge. `number` counts within the case from 1, `steps` those taken up the ladder."""
 
     number: int
     level: Level
@@ -131,12 +148,11 @@ class Spoken:
     day: date
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Pending:
-    """A wish that waits for a yes: who asked, and what for."""
+class Question(StrEnum):
+    """A yes-or-no question that stands open outside the night's own."""
 
-    wish: Wish
-    contact: int
+    DELETE = "delete"
+    WATCH = "watch"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -150,7 +166,14 @@ class NoteAsked:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Case:
-    """A case. `orders` are all the nights' orders, fixed before the first night and never drawn again."""
+    """A case. `orders` are all the nights' orders, fixed before the first night and never drawn again.
+
+    `next_evening` is the local date of the next prompt; `learned` the date on which the lesson ended; `back_to` the
+    state that lifting the hold returns to; `ended_by` the clinician who ended the programme, None if the family
+    stopped it. `late` says that the last prompt could not be sent in time, which the next one will say kindly;
+    `serial` numbers what has been said. `watch` is the next date on which the family is asked how the child is after
+    a choke.
+    """
 
     id: int
     child: Child
@@ -161,14 +184,18 @@ class Case:
     language: str
     state: State = State.INVITED
     back_to: State | None = None
+    ended_by: str | None = None
     contacts: tuple[Contact, ...] = ()
     consent: datetime | None = None
     consent_by: int | None = None
     next_evening: date | None = None
+    learned: date | None = None
     lesson_step: int = 0
     lesson_open: datetime | None = None
     lesson_missed: int = 0
     paused_until: date | None = None
+    came_back: bool = False
+    late: bool = False
     watch: date | None = None
     watch_until: date | None = None
     nights: tuple[Night, ...] = ()
@@ -176,9 +203,11 @@ class Case:
     spoken: tuple[Spoken, ...] = ()
     tip: str | None = None
     unread: int = 0
-    pending: Pending | None = None
+    question: Question | None = None
     note_asked: NoteAsked | None = None
+    forget_asked: bool = False
     chosen: Position | None = None
+    serial: int = 0
 
     @property
     def night(self) -> Night | None:
@@ -195,10 +224,35 @@ class Case:
         """How many nights have been missed since the last practised one."""
         count = 0
         for night in reversed(self.nights):
-            if night.status is not Status.MISSED:
+            if night.status in (Status.FINISHED, Status.PARTIAL):
                 break
-            count += 1
+            count += night.status is Status.MISSED
         return count
+
+    @property
+    def open_night(self) -> Night | None:
+        """Tonight's night, while its answers are awaited."""
+        return self.night if self.night and self.night.status is Status.OPEN else None
+
+    @property
+    def finished_orders(self) -> int:
+        """How many of the orders have been answered whole. A partial or missed night keeps its order for later."""
+        return sum(night.status is Status.FINISHED for night in self.nights)
+
+    @property
+    def complete(self) -> bool:
+        """Whether all the nights have been practised, or the calendar has no evening left."""
+        return self.practised >= self.protocol.nights or len(self.nights) >= self.protocol.max_nights
+
+    @property
+    def running(self) -> State:
+        """The state that practice goes on in."""
+        return State.PRACTISING if self.learned else State.LESSON
+
+    @property
+    def open_alerts(self) -> tuple[Alert, ...]:
+        """The alerts that nobody has acknowledged."""
+        return tuple(alert for alert in self.alerts if alert.open)
 
     def contact(self, number: int) -> Contact:
         """The contact with that id.

@@ -1,8 +1,8 @@
 """Every text that the coach can say, by id: who may be told it, and what must be filled in.
 
-The words themselves live in `prompts/`. This table is what they are tested against, and what the coach's own lines are
-tested against, so that neither side can name a text or a variable that the other does not have. Besides its own variables
-each text may use `$child` (the name to be called by), `$emergency` (the local emergency number) and `$tone`
+The words themselves live in `prompts/`. This table is what they are tested against, and what the coach's own lines
+are tested against, so that neither side can name a text or a variable that the other does not have. Besides its own
+variables each text may use `$child` (the name to be called by), `$emergency` (the local emergency number) and `$tone`
 (``young`` 5 to 7, ``middle`` 8 to 12, ``teen`` 13 and over).
 """
 
@@ -127,10 +127,10 @@ def _evening() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "ask-note", FAMILY, ""
     yield "unclear-swallow", FAMILY, "position"
     yield "unclear-best", FAMILY, "order"
-    yield "unclear-change", FAMILY, ""
+    yield "unclear-note", FAMILY, ""
     yield "night-done", FAMILY, "marks"
     yield "night-best", FAMILY, "position"
-    yield "corrected", FAMILY, "position mark"
+    yield "corrected", FAMILY, "marks"
     yield "corrected-best", FAMILY, "position"
     yield "note-kept", FAMILY, ""
     yield "stale-button", FAMILY, ""

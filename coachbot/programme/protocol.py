@@ -56,11 +56,12 @@ def _ladder(*steps: tuple[int, Who]) -> tuple[Step, ...]:
 class Protocol:
     """A clinic's protocol.
 
-    `nights` practised nights are the aim and `max_nights` evenings the limit; `candies` holds one candy a night, the last
-    serving for all nights after it. A prompt goes out at bedtime within `earliest` to `latest` (local wall clock) and not
-    more than `late_limit` late; `reminder_after` and `close_after` count from the prompt. `missed_limit` missed nights in a
-    row raise an alert. `ladder` serves emergency and urgent alerts, `calm_ladder` the others; after its last step a ladder
-    goes on with that step every `repeat_every`. For `watch_days` days after a choke the family is asked how the child is.
+    `nights` practised nights are the aim and `max_nights` evenings the limit; `candies` holds one candy a night, the
+    last serving for all nights after it. A prompt goes out at bedtime within `earliest` to `latest` (local wall
+    clock) and not more than `late_limit` late; `reminder_after` and `close_after` count from the prompt.
+    `missed_limit` missed nights in a row raise an alert. `ladder` serves emergency and urgent alerts, `calm_ladder`
+    the others; after its last step a ladder goes on with that step every `repeat_every`. For `watch_days` days after
+    a choke the family is asked how the child is.
     """
 
     nights: int = 14
@@ -76,7 +77,9 @@ class Protocol:
     ladder: tuple[Step, ...] = field(
         default=_ladder((0, Who.ON_CALL), (5, Who.ON_CALL), (15, Who.BACKUP), (30, Who.ALL))
     )
-    calm_ladder: tuple[Step, ...] = field(default=_ladder((0, Who.ON_CALL), (24 * 60, Who.ON_CALL), (48 * 60, Who.BACKUP)))
+    calm_ladder: tuple[Step, ...] = field(
+        default=_ladder((0, Who.ON_CALL), (24 * 60, Who.ON_CALL), (48 * 60, Who.BACKUP))
+    )
     repeat_every: timedelta = timedelta(hours=1)
     calm_repeat_every: timedelta = timedelta(hours=24)
     watch_days: int = 3

@@ -1,12 +1,12 @@
 """Local bedtimes into instants: IANA zones out of the `tzdata` package, never the system's copy, which may be stale."""
 
 from datetime import UTC, date, datetime, time
-from functools import lru_cache
+from functools import cache
 from importlib.resources import files
 from zoneinfo import ZoneInfo
 
 
-@lru_cache(maxsize=None)
+@cache
 def zone(key: str) -> ZoneInfo:
     """The zone named `key`, for example ``America/New_York``.
 
@@ -27,8 +27,8 @@ def zone(key: str) -> ZoneInfo:
 def instant(day: date, at: time, key: str) -> datetime:
     """The UTC instant of wall-clock time `at` on local `day`.
 
-    A time that the clocks skip counts as that long after the change (02:30 is read as 03:30); of a time that comes twice
-    the first is taken (PEP 495, fold 0).
+    A time that the clocks skip counts as that long after the change (02:30 is read as 03:30); of a time that comes
+    twice the first is taken (PEP 495, fold 0).
     """
     return datetime.combine(day, at, tzinfo=zone(key)).astimezone(UTC)
 

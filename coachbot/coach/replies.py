@@ -1,0 +1,167 @@
+"""Words from a family: triaged first, always (law 2), and only then read as a wish, an answer or a correction."""
+
+from coachbot.coach import enrolment, evening, hold, lesson, wishes
+from coachbot.coach.actions import Line, MarkUnread, Urgency
+from coachbot.coach.case import Contact, Question, Role, State, Status
+from coachbot.coach.encourage import tip
+from coachbot.coach.events import Replied
+from coachbot.coach.turn import Rows, Turn, line
+from coachbot.programme.positions import Position
+from coachbot.programme.protocol import Who
+from coachbot.reading import Asking, Reading, Wish, causes, read, request
+from coachbot.triage import Level, assess
+
+CORRECTABLE = (State.PRACTISING, State.PAUSED, State.FINISHED)
+"""States in which the latest night takes answers and corrections."""
+
+UNREAD_LIMIT = 2
+"""How many replies running may stay unread before a clinician is told (law 5)."""
+
+TROUBLE = {
+    Level.EMERGENCY: hold.troubled,
+    Level.URGENT: hold.troubled,
+    Level.CONCERN: hold.concerned,
+    Level.MEDICINE: hold.medicine,
+}
+
+
+def replied(turn: Turn, event: Replied) -> None:
+    """Triage, then whatever the case is waiting for."""
+    contact = turn.case.contact(event.contact)
+    assessment = assess(event.text, lang=contact.language, sender=contact.role)
+    if assessment.level is not Level.NONE:
+        turn.change(unread=0)
+        TROUBLE[assessment.level](turn, contact, assessment, event.message)
+    elif not contact.left:
+        _heed(turn, contact, event)
+
+
+def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
+    wish = request(event.text, lang=contact.language)
+    asked = turn.case.question
+    if wish and asked and wish.wish in (Wish.YES, Wish.NO) and contact.role is Role.PARENT:
+        answer_question(turn, contact, asked, event.message, yes=wish.wish is Wish.YES)
+    elif wish and wishes.grant(turn, contact, wish):
+        pass
+    elif turn.case.consent is None:
+        _before_consent(turn, contact, wish.wish if wish else None, event.message)
+    elif turn.case.state is State.ON_HOLD:
+        hold.reply(turn, contact, event.message)
+    elif turn.case.lesson_open:
+        _in_lesson(turn, contact, event, wish.wish if wish else None)
+    else:
+        _in_practice(turn, contact, event)
+
+
+def answer_question(turn: Turn, contact: Contact, asked: Question, message: int, *, yes: bool) -> None:
+    """A yes or no to the question that stands open."""
+    if asked is Question.DELETE:
+        wishes.delete_answer(turn, contact, sure=yes)
+    else:
+        hold.watch_answer(turn, contact, message, signs=yes)
+
+
+def _before_consent(turn: Turn, contact: Contact, wish: Wish | None, message: int) -> None:
+    if turn.case.state is not State.INVITED:
+        pass_on(turn, contact, message)
+    elif contact.role is Role.PARENT and wish is Wish.YES:
+        enrolment.consent(turn, contact)
+    elif contact.role is Role.PARENT and wish is Wish.NO:
+        enrolment.decline(turn, contact)
+    else:
+        turn.act(MarkUnread(message=message))
+        enrolment.ask_consent(turn, contact, "consent-needed")
+
+
+def _in_lesson(turn: Turn, contact: Contact, event: Replied, wish: Wish | None) -> None:
+    answer = _candy_answer(turn, contact, event.text, wish) if lesson.at_candy(turn.case) else None
+    if answer:
+        lesson.candy_done(turn, answer)
+    elif wish in (Wish.READY, Wish.YES) and not lesson.at_candy(turn.case):
+        lesson.go_on(turn)
+    else:
+        unread(turn, contact, event.message, line("lesson-unclear"))
+
+
+def _candy_answer(turn: Turn, contact: Contact, text: str, wish: Wish | None) -> str | None:
+    if wish in (Wish.YES, Wish.READY, Wish.NO):
+        return lesson.NOT_DOWN if wish is Wish.NO else lesson.DOWN
+    positions = turn.case.protocol.positions
+    mark = read(text, lang=contact.language, order=positions, asking=positions[0]).ratings.get(positions[0])
+    return lesson.how_it_went(mark) if mark else None
+
+
+def _in_practice(turn: Turn, contact: Contact, event: Replied) -> None:
+    night = turn.case.night
+    if night is None or night.status is Status.UNSENT or turn.case.state not in CORRECTABLE:
+        pass_on(turn, contact, event.message)
+        return
+    asked = evening.asking(night) or "all"
+    reading = read(event.text, lang=contact.language, order=night.order, asking=asked)
+    if night.status is Status.OPEN:
+        _answer(turn, contact, event.message, asked, reading)
+    elif reading.ratings or reading.best:
+        _correct(turn, contact, reading)
+    else:
+        pass_on(turn, contact, event.message)
+
+
+def _answer(turn: Turn, contact: Contact, message: int, asked: Asking, reading: Reading) -> None:
+    nothing = not (reading.ratings or reading.best or reading.note)
+    if reading.unclear or (nothing and isinstance(asked, Position)):
+        words, buttons = evening.unclear(turn.case.nights[-1])
+        unread(turn, contact, message, words, buttons=buttons)
+        return
+    first = [*_corrected(turn, reading, again_only=True)]
+    _keep(turn, reading, asked)
+    if reading.note and not reading.ratings and isinstance(asked, Position):
+        first += tip(turn, causes(reading.note, lang=contact.language))
+    evening.ask(turn, contact, first=tuple(first))
+
+
+def _correct(turn: Turn, contact: Contact, reading: Reading) -> None:
+    lines = _corrected(turn, reading, again_only=False)
+    _keep(turn, reading, "all")
+    turn.change_night(status=evening.settled(turn.case.nights[-1]))
+    turn.say(contact.id, *lines)
+
+
+def _corrected(turn: Turn, reading: Reading, *, again_only: bool) -> list[Line]:
+    night = turn.case.nights[-1]
+    marks = [(one, mark) for one, mark in reading.ratings.items() if night.mark(one) is not None or not again_only]
+    lines = [line("corrected", marks=tuple(marks))] if marks else []
+    if reading.best and (night.best or not again_only):
+        lines.append(line("corrected-best", position=reading.best))
+    return lines
+
+
+def _keep(turn: Turn, reading: Reading, asked: Asking) -> None:
+    turn.change(unread=0)
+    own = reading.note if isinstance(asked, Position) and asked in reading.ratings else None
+    for position, mark in reading.ratings.items():
+        evening.record(turn, position, mark, own if position == asked else None)
+    answered = not reading.ratings and asked in ("best", "note")
+    night = turn.case.nights[-1]
+    turn.change_night(
+        touched=turn.now,
+        best=reading.best or night.best,
+        best_asked=night.best_asked or reading.best is not None or (answered and asked == "best"),
+        note="\n".join(filter(None, [night.note, None if own else reading.note])) or None,
+        note_asked=night.note_asked or reading.note is not None or (answered and asked == "note" and not reading.best),
+    )
+
+
+def unread(turn: Turn, contact: Contact, message: int, words: Line, *, buttons: Rows = ()) -> None:
+    """Ask again, showing how to answer; keep the words for the clinician, who is told when it happens twice running."""
+    turn.change(unread=turn.case.unread + 1)
+    turn.act(MarkUnread(message=message))
+    turn.say(contact.id, words, buttons=buttons)
+    if turn.case.unread % UNREAD_LIMIT == 0:
+        turn.say(Who.ON_CALL, line("news-unread"), urgency=Urgency.NEWS)
+
+
+def pass_on(turn: Turn, contact: Contact, message: int) -> None:
+    """Words that answer no question go to the clinician. Someone who stopped is not written to, except for safety."""
+    turn.act(MarkUnread(message=message))
+    if turn.case.state is not State.WITHDRAWN:
+        turn.say(contact.id, line("paused-reply" if turn.case.state is State.PAUSED else "passed-on"))
