@@ -65,7 +65,7 @@ def concerned(turn: Turn, contact: Contact, assessment: Assessment, message: int
 
 
 def medicine(turn: Turn, contact: Contact, assessment: Assessment, message: int) -> None:
-    """A question about a real medicine is the pharmacist's or prescriber's; the clinician hears of it. Practice goes on."""
+    """A question about a medicine is for pharmacist or prescriber; the clinician hears of it. Practice goes on."""
     turn.say(contact.id, line("medicine"))
     raise_alert(turn, assessment, contact=contact.id, message=message)
     if turn.case.open_night:

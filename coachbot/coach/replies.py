@@ -2,7 +2,7 @@
 
 from coachbot.coach import enrolment, evening, hold, lesson, wishes
 from coachbot.coach.actions import Line, MarkUnread, Urgency
-from coachbot.coach.case import Contact, Question, Role, State, Status
+from coachbot.coach.case import Contact, Night, Question, Role, State, Status
 from coachbot.coach.encourage import tip
 from coachbot.coach.events import Replied
 from coachbot.coach.turn import Rows, Turn, line
@@ -97,13 +97,22 @@ def _in_practice(turn: Turn, contact: Contact, event: Replied) -> None:
         pass_on(turn, contact, event.message)
         return
     asked = evening.asking(night) or "all"
-    reading = read(event.text, lang=contact.language, order=night.order, asking=asked)
+    reading = _read(contact, event.text, night, asked)
     if night.status is Status.OPEN:
         _answer(turn, contact, event.message, asked, reading)
     elif reading.ratings or reading.best:
         _correct(turn, contact, reading)
     else:
         pass_on(turn, contact, event.message)
+
+
+def _read(contact: Contact, text: str, night: Night, asked: Asking) -> Reading:
+    """Read the answer to what was asked; whoever was asked for one swallow may also give all that are left at once."""
+    reading = read(text, lang=contact.language, order=night.order, asking=asked)
+    left = [position for position in night.order if night.mark(position) is None]
+    if reading.unclear and isinstance(asked, Position) and len(left) > 1:
+        return read(text, lang=contact.language, order=left, asking="all")
+    return reading
 
 
 def _answer(turn: Turn, contact: Contact, message: int, asked: Asking, reading: Reading) -> None:
