@@ -22,6 +22,7 @@ from itertools import product
 from typing import Any
 
 from coachbot.triage.levels import Level
+from coachbot.triage.words import fold
 
 LANGUAGES = ("en", "es", "fr")
 _GAP = 3
@@ -111,7 +112,7 @@ class _Reader:
         self._file = f"rules/{language}.toml"
         self._language = language
         self._data = data
-        self._lists = {name: tuple(words) for name, words in data.get("lists", {}).items()}
+        self._lists = {name: tuple(map(_folded, words)) for name, words in data.get("lists", {}).items()}
         self._prefixes: set[str] = set()
 
     def rulebook(self) -> Rulebook:
@@ -131,7 +132,7 @@ class _Reader:
         )
 
     def _words(self, name: str) -> list[str]:
-        return str(self._data.get(name, "")).split()
+        return _folded(str(self._data.get(name, ""))).split()
 
     def _fail(self, place: str, what: str) -> RulesError:
         return RulesError(f"{self._file}, {place}: {what}")
@@ -217,5 +218,11 @@ class _Reader:
 
     def _symbol(self, word: str) -> str:
         if word.endswith("*") and len(word) > 1:
-            self._prefixes.add(word[:-1])
-        return word
+            self._prefixes.add(_folded(word[:-1]))
+            return f"{_folded(word[:-1])}*"
+        return _folded(word)
+
+
+def _folded(phrase: str) -> str:
+    """The phrase as `words.fold` makes of it, so that accents in a rules file do no harm."""
+    return " ".join(word if word.endswith("*") else fold(word) for word in phrase.split())
