@@ -69,6 +69,11 @@ class MarkUnread:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TakeBack:
+    """Do not send what still waits for this family and may ask it to practise."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Summarise:
     """Tell the clinician on call how it went, as text, picture and file, with the estimate of `insight`."""
 
@@ -87,7 +92,7 @@ class Forget:
     """Erase what is kept about the family, once this transaction's messages have gone."""
 
 
-Action = Say | Summarise | MarkUnread | AwaitNote | Forget
+Action = Say | TakeBack | Summarise | MarkUnread | AwaitNote | Forget
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

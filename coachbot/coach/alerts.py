@@ -110,6 +110,8 @@ def _words(turn: Turn, alert: Alert) -> Line:
         UNDELIVERED: line("alert-undelivered", code=code(turn, alert)),
     }
     words = ", ".join(alert.evidence)
+    if alert.contact is None and alert.message is not None:
+        return line("alert-stranger", level=alert.level.word, words=words, code=code(turn, alert))
     told = line("alert", level=alert.level.word, category=alert.category, words=words, code=code(turn, alert))
     return own.get(alert.category, told)
 

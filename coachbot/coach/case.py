@@ -58,6 +58,7 @@ class Contact:
 
     id: int
     role: Role
+    channel: str
     language: str
     joined: datetime
     reachable: bool = True

@@ -84,6 +84,10 @@ def _send_ended(turn: Turn, event: happened.SendEnded) -> None:
             alerts.raise_once(turn, alerts.UNREACHABLE)
 
 
+def _stranger_wrote(turn: Turn, event: happened.StrangerWrote) -> None:
+    alerts.raise_alert(turn, event.assessment, message=event.message)
+
+
 _DEEDS: dict[type, Callable[[Turn, Any], None]] = {
     happened.Joined: enrolment.joined,
     happened.Replied: _replied,
@@ -104,4 +108,5 @@ _DEEDS: dict[type, Callable[[Turn, Any], None]] = {
     happened.NightEntered: clinician.night_entered,
     happened.FollowedUp: clinician.followed_up,
     happened.Erased: clinician.erased,
+    happened.StrangerWrote: _stranger_wrote,
 }

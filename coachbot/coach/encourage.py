@@ -48,7 +48,8 @@ def closing_words(turn: Turn) -> list[Line]:
 
 def tip(turn: Turn, said: Sequence[Cause]) -> list[Line]:
     """One tip for the causes in the order given, never the same one twice running."""
-    candidates = [f"tip-{cause}-{number}" for cause in said for number in range(1, TIPS + 1)]
+    first = len(turn.case.nights) // len(USUAL_CAUSES)
+    candidates = [f"tip-{cause}-{(first + number) % TIPS + 1}" for cause in said for number in range(TIPS)]
     chosen = next((text for text in candidates if text != turn.case.tip), None)
     if chosen is None:
         return []

@@ -12,7 +12,9 @@ def joined(turn: Turn, event: Joined) -> None:
     """A chat was linked: ask an adult for consent, or welcome whoever comes after it."""
     if any(contact.id == event.contact for contact in turn.case.contacts):
         return
-    contact = Contact(id=event.contact, role=event.role, language=event.language, joined=turn.now)
+    contact = Contact(
+        id=event.contact, role=event.role, channel=event.channel, language=event.language, joined=turn.now
+    )
     turn.change(contacts=(*turn.case.contacts, contact))
     if turn.case.consent is None:
         ask_consent(turn, contact)

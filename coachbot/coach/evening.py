@@ -127,7 +127,8 @@ def _prompt(turn: Turn) -> None:
         touched=turn.now,
         recipients=sum(contact.open for contact in case.contacts),
     )
-    turn.change(nights=(*case.nights, night), late=False, came_back=False, question=None, lesson_open=None)
+    turn.change(nights=(*case.nights, night), late=False, came_back=False, lesson_open=None)
+    turn.change(next_evening=None, question=None)
     question, buttons = _question(night, order[0])
     told = line(
         "night-prompt",

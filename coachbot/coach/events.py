@@ -10,6 +10,7 @@ from enum import StrEnum
 from coachbot.coach.case import Role, Swallow
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy
+from coachbot.triage import Assessment
 
 
 class Outcome(StrEnum):
@@ -27,6 +28,7 @@ class Joined:
 
     contact: int
     role: Role
+    channel: str
     language: str
 
 
@@ -178,6 +180,14 @@ class Erased:
     by: str
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StrangerWrote:
+    """Somebody whom no family knows wrote something troubling; the clinic's own case takes it."""
+
+    message: int
+    assessment: Assessment
+
+
 Event = (
     Joined
     | Replied
@@ -198,4 +208,5 @@ Event = (
     | NightEntered
     | FollowedUp
     | Erased
+    | StrangerWrote
 )

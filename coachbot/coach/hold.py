@@ -3,7 +3,7 @@
 from datetime import timedelta
 
 from coachbot.coach import evening, lesson
-from coachbot.coach.actions import Button, Line, MarkUnread, Urgency
+from coachbot.coach.actions import Button, Line, MarkUnread, TakeBack, Urgency
 from coachbot.coach.alerts import raise_alert
 from coachbot.coach.case import Case, Contact, Question, Role, State
 from coachbot.coach.due import bedtime_on, next_free_evening
@@ -74,6 +74,7 @@ def medicine(turn: Turn, contact: Contact, assessment: Assessment, message: int)
 
 def stop_practice(turn: Turn) -> None:
     """Put practice on hold: close what is open, and remember where lifting the hold leads back to."""
+    turn.act(TakeBack())
     evening.close(turn)
     lesson.put_off(turn)
     if turn.case.state is not State.ON_HOLD:

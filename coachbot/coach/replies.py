@@ -41,8 +41,8 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
     asked = turn.case.question
     if wish and asked and wish.wish in (Wish.YES, Wish.NO) and contact.role is Role.PARENT:
         answer_question(turn, contact, asked, event.message, yes=wish.wish is Wish.YES)
-    elif wish and wishes.grant(turn, contact, wish):
-        pass
+    elif _answered(turn, contact, event) or (wish and wishes.grant(turn, contact, wish)):
+        return
     elif turn.case.consent is None:
         _before_consent(turn, contact, wish.wish if wish else None, event.message)
     elif turn.case.state is State.ON_HOLD:
@@ -51,6 +51,25 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
         _in_lesson(turn, contact, event, wish.wish if wish else None)
     else:
         _in_practice(turn, contact, event)
+
+
+def _answered(turn: Turn, contact: Contact, event: Replied) -> bool:
+    """Take a plain answer to the question that is open: "skip" skips a swallow before it can mean the whole night."""
+    if turn.case.state is State.LESSON and turn.case.lesson_open and lesson.at_candy(turn.case):
+        positions = turn.case.protocol.positions
+        mark = read(event.text, lang=contact.language, order=positions, asking=positions[0]).ratings.get(positions[0])
+        if mark:
+            lesson.candy_done(turn, lesson.how_it_went(mark))
+        return mark is not None
+    night = turn.case.open_night
+    if night is None:
+        return False
+    asked = evening.asking(night) or "all"
+    reading = _read(contact, event.text, night, asked)
+    if reading.ratings or reading.best:
+        _answer(turn, contact, event.message, asked, reading)
+        return True
+    return False
 
 
 def answer_question(turn: Turn, contact: Contact, asked: Question, message: int, *, yes: bool) -> None:
@@ -74,21 +93,12 @@ def _before_consent(turn: Turn, contact: Contact, wish: Wish | None, message: in
 
 
 def _in_lesson(turn: Turn, contact: Contact, event: Replied, wish: Wish | None) -> None:
-    answer = _candy_answer(turn, contact, event.text, wish) if lesson.at_candy(turn.case) else None
-    if answer:
-        lesson.candy_done(turn, answer)
-    elif wish in (Wish.READY, Wish.YES) and not lesson.at_candy(turn.case):
+    if not lesson.at_candy(turn.case) and wish in (Wish.READY, Wish.YES):
         lesson.go_on(turn)
+    elif lesson.at_candy(turn.case) and wish in (Wish.READY, Wish.YES, Wish.NO):
+        lesson.candy_done(turn, lesson.NOT_DOWN if wish is Wish.NO else lesson.DOWN)
     else:
         unread(turn, contact, event.message, line("lesson-unclear"))
-
-
-def _candy_answer(turn: Turn, contact: Contact, text: str, wish: Wish | None) -> str | None:
-    if wish in (Wish.YES, Wish.READY, Wish.NO):
-        return lesson.NOT_DOWN if wish is Wish.NO else lesson.DOWN
-    positions = turn.case.protocol.positions
-    mark = read(text, lang=contact.language, order=positions, asking=positions[0]).ratings.get(positions[0])
-    return lesson.how_it_went(mark) if mark else None
 
 
 def _in_practice(turn: Turn, contact: Contact, event: Replied) -> None:

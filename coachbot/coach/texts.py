@@ -88,6 +88,7 @@ def _table() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
 
 def _enrolment() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "stranger-hello", PARENT, ""
+    yield "which-child", PARENT, "names"
     yield "code-unknown", PARENT, ""
     yield "code-used", PARENT, ""
     yield "code-expired", PARENT, ""
@@ -192,6 +193,7 @@ def _clinician() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "alert-unreachable", CLINICIAN, "code"
     yield "alert-undelivered", CLINICIAN, "code"
     yield "alert-lesson", CLINICIAN, "count code"
+    yield "alert-stranger", CLINICIAN, "level words code"
     yield "alert-taken", CLINICIAN, "by"
     yield "alert-taken-already", CLINICIAN, "by"
     yield "lift-ask-note", CLINICIAN, ""

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, time, timedelta
 
 from coachbot.coach import evening, lesson
-from coachbot.coach.actions import Button, Forget, Urgency
+from coachbot.coach.actions import Button, Forget, TakeBack, Urgency
 from coachbot.coach.case import Contact, Question, Role, State
 from coachbot.coach.due import last_useful, next_free_evening
 from coachbot.coach.turn import Turn, line
@@ -41,6 +41,7 @@ def _pause(turn: Turn, contact: Contact, request: Request) -> None:
 
 def pause(turn: Turn, until: date | None = None) -> None:
     """Stop for a while, tonight included; with a date, practice goes on by itself that evening."""
+    turn.act(TakeBack())
     evening.close(turn)
     lesson.put_off(turn)
     turn.change(state=State.PAUSED, paused_until=until, next_evening=None)
@@ -84,6 +85,7 @@ def _stop(turn: Turn, contact: Contact, _: Request) -> None:
 
 def withdraw(turn: Turn) -> None:
     """Nothing more is asked of the family. A hold stays until a clinician lifts it, and then leads nowhere."""
+    turn.act(TakeBack())
     evening.close(turn)
     turn.change(lesson_open=None, next_evening=None, paused_until=None, question=None)
     if turn.case.state is State.ON_HOLD:
