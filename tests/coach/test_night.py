@@ -1,5 +1,6 @@
 """A night from prompt to close, missed nights, and what is said of them."""
 
+import itertools
 from datetime import time
 
 import pytest
@@ -244,7 +245,7 @@ def test_no_tip_comes_twice_running() -> None:
     talk = Conversation().learns()
     tips = [next(text for text in talk.practises("2-2-2").texts() if text.startswith("tip-")) for _ in range(12)]
 
-    assert all(one != other for one, other in zip(tips, tips[1:], strict=False))
+    assert all(one != other for one, other in itertools.pairwise(tips))
     assert len(set(tips)) >= 5
 
 
