@@ -1,0 +1,51 @@
+"""Keeps it: tables, migrations, and the only SQL."""
+
+from coachbot.store.cases import Change, Summary
+from coachbot.store.envelopes import Backlog, Body, Claimed, EndedSend, Envelope, Status, Written
+from coachbot.store.erasing import Tombstone
+from coachbot.store.errors import (
+    BadKeyError,
+    LawError,
+    NoSuchCaseError,
+    SchemaError,
+    StaleCaseError,
+    StoreError,
+    UnavailableError,
+    UnsealError,
+)
+from coachbot.store.messages import Message
+from coachbot.store.people import Clinician, ContactRow, Invite, InviteFault, SignIn
+from coachbot.store.sealing import new_key
+from coachbot.store.store import Store, Work
+from coachbot.store.transaction import Transaction
+
+__all__ = [
+    "Backlog",
+    "BadKeyError",
+    "Body",
+    "Change",
+    "Claimed",
+    "Clinician",
+    "ContactRow",
+    "EndedSend",
+    "Envelope",
+    "Invite",
+    "InviteFault",
+    "LawError",
+    "Message",
+    "NoSuchCaseError",
+    "SchemaError",
+    "SignIn",
+    "StaleCaseError",
+    "Status",
+    "Store",
+    "StoreError",
+    "Summary",
+    "Tombstone",
+    "Transaction",
+    "UnavailableError",
+    "UnsealError",
+    "Work",
+    "Written",
+    "new_key",
+]

@@ -1,0 +1,181 @@
+"""Cases: one sealed document each, the history that led to it, and the rows that follow from it."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, Select, bindparam, func, select
+
+from coachbot.coach.case import Case, State
+from coachbot.coach.events import Event
+from coachbot.store import projections
+from coachbot.store.documents import OPENED, actor_of, decode_case, decode_event, encode, kind_of
+from coachbot.store.errors import NoSuchCaseError, StaleCaseError
+from coachbot.store.sealing import Purpose, Sealer
+from coachbot.store.tables import alerts, cases, history
+
+CHUNK = 200
+"""How many cases a stream holds at a time."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Change:
+    """One case's change: as it was loaded, as it is to be kept, by which event, and when it next needs the clock."""
+
+    old: Case
+    new: Case
+    event: Event
+    due_at: datetime | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Summary:
+    """What a list of cases shows without opening any."""
+
+    id: int
+    state: State
+    language: str
+    created_at: datetime
+    changed_at: datetime
+    due_at: datetime | None
+    open_alerts: int
+
+
+class Cases:
+    """The cases of one transaction. It remembers which version of a case it loaded, and saves only over that one."""
+
+    def __init__(self, connection: Connection, sealer: Sealer, *, writable: bool) -> None:
+        self._connection = connection
+        self._sealer = sealer
+        self._writable = writable
+        self._versions: dict[int, int] = {}
+
+    def add(self, draft: Case, now: datetime, due_at: datetime | None = None) -> Case:
+        """Keep a new case, whose id is still 0, and open its history. Returns it with its id."""
+        row = {"version": 0, "state": draft.state, "language": draft.language, "document": b""}
+        row |= {"created_at": now, "changed_at": now, "due_at": due_at}
+        case_id = self._connection.execute(cases.insert().returning(cases.c.id), row).scalar_one()
+        case = replace(draft, id=case_id)
+        document = encode(case)
+        self._connection.execute(
+            cases.update().where(cases.c.id == case_id), {"document": self._sealer.seal(Purpose.CASE, document)}
+        )
+        opening = {"case_id": case_id, "seq": 0, "kind": OPENED, "actor": "clinician", "at": now}
+        self._connection.execute(history.insert(), opening | {"payload": self._sealer.seal(Purpose.EVENT, document)})
+        projections.write(self._connection, [(None, case)])
+        self._versions[case_id] = 0
+        return case
+
+    def load(self, case_id: int) -> Case:
+        """The case; in a transaction that may write it is locked until the end.
+
+        Raises:
+            NoSuchCaseError: if there is none, or it was erased.
+        """
+        query = select(cases.c.id, cases.c.version, cases.c.document).where(cases.c.id == case_id)
+        found = self._take(query.with_for_update(key_share=True) if self._writable else query)
+        if not found:
+            raise NoSuchCaseError(case_id)
+        return found[0]
+
+    def claim_due(self, now: datetime, limit: int) -> list[Case]:
+        """The cases whose time has come, longest due first, locked until the end; what others hold is passed by."""
+        query = (
+            select(cases.c.id, cases.c.version, cases.c.document)
+            .where(cases.c.due_at <= now)
+            .order_by(cases.c.due_at, cases.c.id)
+            .limit(limit)
+        )
+        return self._take(query.with_for_update(key_share=True, skip_locked=True))
+
+    def save(self, old: Case, new: Case, event: Event, now: datetime, due_at: datetime | None) -> None:
+        """Keep what `event` made of a case that was loaded here, with a row of its history.
+
+        Raises:
+            StaleCaseError: if it was not loaded here, or has been changed since.
+        """
+        self.save_many([Change(old=old, new=new, event=event, due_at=due_at)], now)
+
+    def save_many(self, changes: Sequence[Change], now: datetime) -> None:
+        """Keep many changes at once, each of another case; like `save`."""
+        if not changes:
+            return
+        rows = [self._row(change, now) for change in changes]
+        if self._connection.execute(_SAVE, rows).rowcount != len(rows):
+            raise StaleCaseError("a case was changed by somebody else: load it and decide anew")
+        self._connection.execute(history.insert(), [self._history_row(change, now) for change in changes])
+        projections.write(self._connection, [(change.old, change.new) for change in changes])
+        for change in changes:
+            self._versions[change.new.id] += 1
+
+    def postpone(self, case_id: int, due_at: datetime | None) -> None:
+        """Leave the case as it is and look at it again at another time: for one whose event cannot be carried out."""
+        self._connection.execute(cases.update().where(cases.c.id == case_id), {"due_at": due_at})
+
+    def history(self, case_id: int) -> Iterator[tuple[datetime, Case | Event]]:
+        """When what happened, in order. The first is the case as it was opened."""
+        query = select(history.c.at, history.c.kind, history.c.payload).where(history.c.case_id == case_id)
+        for at, kind, payload in self._connection.execute(query.order_by(history.c.seq)):
+            text = self._sealer.open(Purpose.EVENT, payload)
+            yield at, decode_case(text) if kind == OPENED else decode_event(kind, text)
+
+    def all(self) -> Iterator[Case]:
+        """Every case, by id, opened one after the other."""
+        query = select(cases.c.document).order_by(cases.c.id).execution_options(yield_per=CHUNK)
+        for document in self._connection.execute(query).scalars():
+            yield self._open(document)
+
+    def summaries(self) -> Iterator[Summary]:
+        """Every case, by id, as far as it can be told without opening it."""
+        open_alerts = (
+            select(func.count())
+            .where(alerts.c.case_id == cases.c.id, alerts.c.acknowledged_at.is_(None))
+            .scalar_subquery()
+            .label("open_alerts")
+        )
+        columns = [cases.c[name] for name in ("id", "state", "language", "created_at", "changed_at", "due_at")]
+        query = select(*columns, open_alerts).order_by(cases.c.id).execution_options(yield_per=CHUNK)
+        for row in self._connection.execute(query).mappings():
+            yield Summary(**{**row, "state": State(row["state"])})
+
+    def next_due(self) -> datetime | None:
+        """When the next case needs the clock."""
+        due_at: datetime | None = self._connection.execute(select(func.min(cases.c.due_at))).scalar_one()
+        return due_at
+
+    def _take(self, query: Select[Any]) -> list[Case]:
+        rows = self._connection.execute(query).all()
+        self._versions.update({case_id: version for case_id, version, _ in rows})
+        return [self._open(document) for _, _, document in rows]
+
+    def _open(self, document: bytes) -> Case:
+        return decode_case(self._sealer.open(Purpose.CASE, document))
+
+    def _row(self, change: Change, now: datetime) -> dict[str, object]:
+        version = self._versions.get(change.new.id)
+        if version is None:
+            raise StaleCaseError(f"case {change.new.id} was not loaded in this transaction: load it and decide anew")
+        return {
+            "same_id": change.new.id,
+            "same_version": version,
+            "version": version + 1,
+            "state": change.new.state,
+            "language": change.new.language,
+            "changed_at": now,
+            "due_at": change.due_at,
+            "document": self._sealer.seal(Purpose.CASE, encode(change.new)),
+        }
+
+    def _history_row(self, change: Change, now: datetime) -> dict[str, object]:
+        return {
+            "case_id": change.new.id,
+            "seq": self._versions[change.new.id] + 1,
+            "kind": kind_of(change.event),
+            "actor": actor_of(change.event),
+            "at": now,
+            "payload": self._sealer.seal(Purpose.EVENT, encode(change.event)),
+        }
+
+
+_SAVE = cases.update().where(cases.c.id == bindparam("same_id"), cases.c.version == bindparam("same_version"))

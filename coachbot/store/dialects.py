@@ -1,0 +1,17 @@
+"""The one statement that the two databases' constructs are spelled apart for."""
+
+from sqlalchemy import Connection, Table
+from sqlalchemy.dialects import postgresql, sqlite
+
+
+def insert_or_ignore(connection: Connection, table: Table) -> postgresql.Insert | sqlite.Insert:
+    """An insert that passes by a row which is there already."""
+    insert = postgresql.insert if connection.dialect.name == "postgresql" else sqlite.insert
+    return insert(table).on_conflict_do_nothing()
+
+
+def insert_or_update(connection: Connection, table: Table, key: str, value: str) -> postgresql.Insert | sqlite.Insert:
+    """An insert that writes `value` over that of a row with the same `key`."""
+    insert = postgresql.insert if connection.dialect.name == "postgresql" else sqlite.insert
+    statement = insert(table)
+    return statement.on_conflict_do_update(index_elements=[key], set_={value: statement.excluded[value]})

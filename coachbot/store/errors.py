@@ -1,0 +1,54 @@
+"""What can go wrong between the program and its database; each says what to do."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from sqlalchemy.exc import DBAPIError, IntegrityError, StatementError
+
+
+class StoreError(Exception):
+    """Any trouble of the store. Nothing of the transaction that raised it was kept."""
+
+
+class BadKeyError(StoreError, ValueError):
+    """The clinic's key cannot be used as given."""
+
+
+class UnsealError(StoreError):
+    """What is kept cannot be opened: the key is another one, or the bytes were changed."""
+
+
+class SchemaError(StoreError):
+    """The tables are not those that this program was written for."""
+
+
+class NoSuchCaseError(StoreError, KeyError):
+    """There is no case of that id: never was, or erased."""
+
+    def __str__(self) -> str:
+        return f"there is no case {self.args[0]}"
+
+
+class StaleCaseError(StoreError):
+    """The case was changed by somebody else, or was not loaded in this transaction: load it and decide anew."""
+
+
+class LawError(StoreError):
+    """A constraint of the database refused it: a second row for what may be there once, or a value out of its range."""
+
+
+class UnavailableError(StoreError):
+    """The database is out of reach, full, locked or read-only. Nothing was kept, so nothing may be acknowledged."""
+
+
+@contextmanager
+def translated() -> Iterator[None]:
+    """Hand the driver's errors on as the store's own, so that nobody outside needs to know the driver."""
+    try:
+        yield
+    except IntegrityError as error:
+        raise LawError(f"refused by the database: {error.orig}") from error
+    except DBAPIError as error:
+        raise UnavailableError(f"the database did not take it: {error.orig}") from error
+    except StatementError as error:
+        raise (error.orig or error) from error

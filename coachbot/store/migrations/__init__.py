@@ -1,0 +1,1 @@
+"""The tables' versions, run by Alembic."""

@@ -1,0 +1,8 @@
+"""Run by Alembic on the connection that it is given."""
+
+from alembic import context
+
+from coachbot.store.tables import metadata
+
+context.configure(connection=context.config.attributes["connection"], target_metadata=metadata)
+context.run_migrations()

@@ -1,0 +1,292 @@
+"""First tables."""
+
+import sqlalchemy as sa
+from alembic import op
+
+revision = "0001"
+down_revision = None
+branch_labels = None
+depends_on = None
+
+ID = sa.BigInteger().with_variant(sa.Integer(), "sqlite")
+INSTANT = sa.DateTime(timezone=True)
+
+
+def upgrade() -> None:
+    """Forwards only: a backup is the way back."""
+    _cases()
+    _clinicians()
+    _contacts()
+    _heartbeats()
+    _outbox()
+    _settings()
+    _tombstones()
+    _alerts()
+    _history()
+    _invites()
+    _messages()
+    _nights()
+    _swallows()
+
+
+def _partial(name: str, table: str, columns: list[str], where: str, *, unique: bool = False) -> None:
+    condition = sa.text(where)
+    op.create_index(name, table, columns, unique=unique, postgresql_where=condition, sqlite_where=condition)
+
+
+def _cases() -> None:
+    op.create_table(
+        "cases",
+        sa.Column("id", ID, nullable=False),
+        sa.Column("version", sa.Integer(), nullable=False),
+        sa.Column("state", sa.Text(), nullable=False),
+        sa.Column("language", sa.Text(), nullable=False),
+        sa.Column("created_at", INSTANT, nullable=False),
+        sa.Column("changed_at", INSTANT, nullable=False),
+        sa.Column("due_at", INSTANT, nullable=True),
+        sa.Column("document", sa.LargeBinary(), nullable=False),
+        sa.PrimaryKeyConstraint("id", name="pk_cases"),
+        sqlite_autoincrement=True,
+    )
+    _partial("ix_cases_due", "cases", ["due_at", "id"], "due_at IS NOT NULL")
+
+
+def _clinicians() -> None:
+    op.create_table(
+        "clinicians",
+        sa.Column("id", ID, nullable=False),
+        sa.Column("name", sa.Text(), nullable=False),
+        sa.Column("role", sa.Text(), nullable=False),
+        sa.Column("duty", sa.Text(), nullable=False),
+        sa.Column("language", sa.Text(), nullable=False),
+        sa.Column("active", sa.Boolean(), nullable=False),
+        sa.Column("channel", sa.Text(), nullable=True),
+        sa.Column("address_hash", sa.LargeBinary(), nullable=True),
+        sa.Column("address", sa.LargeBinary(), nullable=True),
+        sa.Column("password_hash", sa.Text(), nullable=True),
+        sa.Column("totp", sa.LargeBinary(), nullable=True),
+        sa.Column("awaiting_case_id", ID, nullable=True),
+        sa.Column("created_at", INSTANT, nullable=False),
+        sa.CheckConstraint("duty IN ('on_call', 'backup', 'none')", name="ck_clinicians_duty"),
+        sa.CheckConstraint("role IN ('clinician', 'admin', 'researcher')", name="ck_clinicians_role"),
+        sa.PrimaryKeyConstraint("id", name="pk_clinicians"),
+        sa.UniqueConstraint("name", name="uq_clinicians_name"),
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_clinicians_address", "clinicians", ["address_hash", "channel"])
+
+
+def _contacts() -> None:
+    op.create_table(
+        "contacts",
+        sa.Column("id", ID, nullable=False),
+        sa.Column("case_id", ID, nullable=False),
+        sa.Column("role", sa.Text(), nullable=False),
+        sa.Column("language", sa.Text(), nullable=False),
+        sa.Column("channel", sa.Text(), nullable=False),
+        sa.Column("address_hash", sa.LargeBinary(), nullable=False),
+        sa.Column("address", sa.LargeBinary(), nullable=False),
+        sa.Column("active", sa.Boolean(), nullable=False),
+        sa.Column("joined_at", INSTANT, nullable=False),
+        sa.PrimaryKeyConstraint("id", name="pk_contacts"),
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_contacts_address", "contacts", ["address_hash", "channel"])
+    op.create_index("ix_contacts_case_id", "contacts", ["case_id"])
+    _partial("uq_contacts_active", "contacts", ["case_id", "channel", "address_hash"], "active", unique=True)
+
+
+def _heartbeats() -> None:
+    op.create_table(
+        "heartbeats",
+        sa.Column("process", sa.Text(), nullable=False),
+        sa.Column("at", INSTANT, nullable=False),
+        sa.PrimaryKeyConstraint("process", name="pk_heartbeats"),
+    )
+
+
+def _outbox() -> None:
+    op.create_table(
+        "outbox",
+        sa.Column("id", ID, nullable=False),
+        sa.Column("case_id", ID, nullable=True),
+        sa.Column("key", sa.Text(), nullable=False),
+        sa.Column("recipient", sa.Text(), nullable=False),
+        sa.Column("contact_id", ID, nullable=True),
+        sa.Column("clinician_id", ID, nullable=True),
+        sa.Column("urgency", sa.SmallInteger(), nullable=False),
+        sa.Column("status", sa.Text(), nullable=False),
+        sa.Column("body", sa.LargeBinary(), nullable=False),
+        sa.Column("alert", sa.Integer(), nullable=True),
+        sa.Column("created_at", INSTANT, nullable=False),
+        sa.Column("not_before", INSTANT, nullable=False),
+        sa.Column("expires_at", INSTANT, nullable=True),
+        sa.Column("lease_until", INSTANT, nullable=True),
+        sa.Column("attempts", sa.Integer(), nullable=False),
+        sa.Column("settled_at", INSTANT, nullable=True),
+        sa.Column("channel_id", sa.Text(), nullable=True),
+        sa.Column("farewell", sa.Boolean(), nullable=False),
+        sa.CheckConstraint("(status = 'claimed') = (lease_until IS NOT NULL)", name="ck_outbox_lease"),
+        sa.CheckConstraint("(status IN ('waiting', 'claimed')) = (settled_at IS NULL)", name="ck_outbox_settled"),
+        sa.CheckConstraint(
+            "status IN ('waiting', 'claimed', 'sent', 'never', 'gone', 'unknown', 'expired', 'cancelled')",
+            name="ck_outbox_status",
+        ),
+        sa.PrimaryKeyConstraint("id", name="pk_outbox"),
+        sa.UniqueConstraint("case_id", "key", "recipient", name="uq_outbox_case_id_key_recipient"),
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_outbox_case_id", "outbox", ["case_id"])
+    _partial("ix_outbox_expiry", "outbox", ["expires_at"], "status = 'waiting' AND expires_at IS NOT NULL")
+    _partial("ix_outbox_lease", "outbox", ["lease_until"], "status = 'claimed'")
+    _partial("ix_outbox_line", "outbox", ["recipient", "urgency", "id"], "status = 'waiting'")
+    _partial("ix_outbox_waiting", "outbox", ["urgency", "not_before", "id"], "status = 'waiting'")
+    _partial("uq_outbox_in_flight", "outbox", ["recipient"], "status = 'claimed'", unique=True)
+    _partial("uq_outbox_no_case", "outbox", ["key", "recipient"], "case_id IS NULL", unique=True)
+
+
+def _settings() -> None:
+    op.create_table(
+        "settings",
+        sa.Column("key", sa.Text(), nullable=False),
+        sa.Column("value", sa.Text(), nullable=False),
+        sa.PrimaryKeyConstraint("key", name="pk_settings"),
+    )
+
+
+def _tombstones() -> None:
+    op.create_table(
+        "tombstones",
+        sa.Column("case_id", ID, autoincrement=False, nullable=False),
+        sa.Column("created_at", INSTANT, nullable=False),
+        sa.Column("erased_at", INSTANT, nullable=False),
+        sa.Column("events", sa.Integer(), nullable=False),
+        sa.Column("nights", sa.Integer(), nullable=False),
+        sa.Column("received", sa.Integer(), nullable=False),
+        sa.Column("sent", sa.Integer(), nullable=False),
+        sa.PrimaryKeyConstraint("case_id", name="pk_tombstones"),
+    )
+
+
+def _alerts() -> None:
+    op.create_table(
+        "alerts",
+        sa.Column("case_id", ID, nullable=False),
+        sa.Column("number", sa.Integer(), autoincrement=False, nullable=False),
+        sa.Column("level", sa.SmallInteger(), nullable=False),
+        sa.Column("category", sa.Text(), nullable=False),
+        sa.Column("raised_at", INSTANT, nullable=False),
+        sa.Column("steps", sa.Integer(), nullable=False),
+        sa.Column("next_step_at", INSTANT, nullable=True),
+        sa.Column("acknowledged_at", INSTANT, nullable=True),
+        sa.Column("acknowledged_by", sa.Text(), nullable=True),
+        sa.CheckConstraint("(acknowledged_at IS NULL) = (acknowledged_by IS NULL)", name="ck_alerts_acknowledged"),
+        sa.CheckConstraint("number >= 1", name="ck_alerts_number"),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_alerts_case_id"),
+        sa.PrimaryKeyConstraint("case_id", "number", name="pk_alerts"),
+    )
+    _partial("ix_alerts_open", "alerts", ["raised_at"], "acknowledged_at IS NULL")
+
+
+def _history() -> None:
+    op.create_table(
+        "history",
+        sa.Column("case_id", ID, nullable=False),
+        sa.Column("seq", sa.Integer(), autoincrement=False, nullable=False),
+        sa.Column("kind", sa.Text(), nullable=False),
+        sa.Column("actor", sa.Text(), nullable=False),
+        sa.Column("at", INSTANT, nullable=False),
+        sa.Column("payload", sa.LargeBinary(), nullable=False),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_history_case_id"),
+        sa.PrimaryKeyConstraint("case_id", "seq", name="pk_history"),
+    )
+
+
+def _invites() -> None:
+    op.create_table(
+        "invites",
+        sa.Column("code_hash", sa.LargeBinary(), nullable=False),
+        sa.Column("case_id", ID, nullable=False),
+        sa.Column("role", sa.Text(), nullable=False),
+        sa.Column("created_at", INSTANT, nullable=False),
+        sa.Column("expires_at", INSTANT, nullable=False),
+        sa.Column("used_at", INSTANT, nullable=True),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_invites_case_id"),
+        sa.PrimaryKeyConstraint("code_hash", name="pk_invites"),
+    )
+    op.create_index("ix_invites_case_id", "invites", ["case_id"])
+
+
+def _messages() -> None:
+    op.create_table(
+        "messages",
+        sa.Column("id", ID, nullable=False),
+        sa.Column("channel", sa.Text(), nullable=False),
+        sa.Column("channel_id", sa.Text(), nullable=False),
+        sa.Column("address_hash", sa.LargeBinary(), nullable=False),
+        sa.Column("body", sa.LargeBinary(), nullable=False),
+        sa.Column("received_at", INSTANT, nullable=False),
+        sa.Column("outcome", sa.Text(), nullable=True),
+        sa.Column("case_id", ID, nullable=True),
+        sa.Column("contact_id", ID, nullable=True),
+        sa.Column("level", sa.SmallInteger(), nullable=True),
+        sa.Column("category", sa.Text(), nullable=True),
+        sa.Column("evidence", sa.LargeBinary(), nullable=True),
+        sa.Column("unread_at", INSTANT, nullable=True),
+        sa.Column("read_at", INSTANT, nullable=True),
+        sa.Column("read_by", sa.Text(), nullable=True),
+        sa.CheckConstraint("(read_at IS NULL) = (read_by IS NULL)", name="ck_messages_read"),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_messages_case_id"),
+        sa.PrimaryKeyConstraint("id", name="pk_messages"),
+        sa.UniqueConstraint("channel", "channel_id", name="uq_messages_channel_channel_id"),
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_messages_address_hash", "messages", ["address_hash"])
+    op.create_index("ix_messages_case_id", "messages", ["case_id"])
+    _partial("ix_messages_unread", "messages", ["unread_at"], "unread_at IS NOT NULL AND read_at IS NULL")
+    _partial("ix_messages_unsettled", "messages", ["id"], "outcome IS NULL")
+
+
+def _nights() -> None:
+    op.create_table(
+        "nights",
+        sa.Column("case_id", ID, nullable=False),
+        sa.Column("number", sa.SmallInteger(), autoincrement=False, nullable=False),
+        sa.Column("day", sa.Date(), nullable=False),
+        sa.Column("turn", sa.SmallInteger(), nullable=False),
+        sa.Column("status", sa.Text(), nullable=False),
+        sa.Column("prompted_at", INSTANT, nullable=False),
+        sa.Column("candy_kind", sa.Text(), nullable=False),
+        sa.Column("candy_mm", sa.SmallInteger(), nullable=False),
+        sa.Column("best", sa.Text(), nullable=True),
+        sa.CheckConstraint("best IN ('center', 'left', 'right', 'up', 'down')", name="ck_nights_best"),
+        sa.CheckConstraint("number BETWEEN 1 AND 60", name="ck_nights_number"),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_nights_case_id"),
+        sa.PrimaryKeyConstraint("case_id", "number", name="pk_nights"),
+        sa.UniqueConstraint("case_id", "day", name="uq_nights_case_id_day"),
+    )
+
+
+def _swallows() -> None:
+    op.create_table(
+        "swallows",
+        sa.Column("case_id", ID, autoincrement=False, nullable=False),
+        sa.Column("night", sa.SmallInteger(), autoincrement=False, nullable=False),
+        sa.Column("position", sa.Text(), nullable=False),
+        sa.Column("day", sa.Date(), nullable=False),
+        sa.Column("place", sa.SmallInteger(), nullable=False),
+        sa.Column("rating", sa.SmallInteger(), nullable=True),
+        sa.Column("went_down", sa.Boolean(), nullable=False),
+        sa.Column("skipped", sa.Boolean(), nullable=False),
+        sa.CheckConstraint("position IN ('center', 'left', 'right', 'up', 'down')", name="ck_swallows_position"),
+        sa.CheckConstraint(
+            "(rating IS NOT NULL) = went_down AND NOT (skipped AND went_down)", name="ck_swallows_consistent"
+        ),
+        sa.CheckConstraint("place BETWEEN 1 AND 5", name="ck_swallows_place"),
+        sa.CheckConstraint("rating BETWEEN 1 AND 5", name="ck_swallows_rating"),
+        sa.ForeignKeyConstraint(
+            ["case_id", "night"], ["nights.case_id", "nights.number"], name="fk_swallows_case_id_night"
+        ),
+        sa.PrimaryKeyConstraint("case_id", "night", "position", name="pk_swallows"),
+        sa.UniqueConstraint("case_id", "night", "place", name="uq_swallows_case_id_night_place"),
+    )

@@ -1,0 +1,259 @@
+"""The outbox: most urgent first, then oldest; one message in flight for each recipient, in that recipient's order.
+
+A message is claimed for a while (its lease), sent outside any transaction, and settled. A claim whose lease has run out
+belongs to a sender that died: whether its message went out is unknown (law 7).
+"""
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+import msgspec
+from sqlalchemy import (
+    CTE,
+    ColumnElement,
+    Connection,
+    Row,
+    Select,
+    exists,
+    func,
+    literal_column,
+    null,
+    or_,
+    select,
+)
+
+from coachbot.coach.actions import Urgency
+from coachbot.coach.events import Outcome
+from coachbot.store.dialects import insert_or_ignore
+from coachbot.store.documents import encode
+from coachbot.store.envelopes import Backlog, Body, Claimed, EndedSend, Envelope, Status, Written
+from coachbot.store.sealing import Purpose, Sealer
+from coachbot.store.tables import clinicians, contacts, outbox
+
+SENT_AGAIN = (Urgency.SAFETY, Urgency.ALERT)
+"""Law 7: what is sent again when nobody knows whether it went out."""
+
+# Written out, not bound: a database uses a partial index only for a condition that it can read in the statement.
+WAITING: ColumnElement[str] = literal_column("'waiting'")
+CLAIMED: ColumnElement[str] = literal_column("'claimed'")
+
+
+class Outbox:
+    """The outgoing messages of one transaction."""
+
+    def __init__(self, connection: Connection, sealer: Sealer) -> None:
+        self._connection = connection
+        self._sealer = sealer
+
+    def add(self, envelopes: Sequence[Envelope], now: datetime) -> None:
+        """Put messages in; one that is there already (same case, key and recipient) is passed by."""
+        if envelopes:
+            rows = [self._row(envelope, now) for envelope in envelopes]
+            self._connection.execute(insert_or_ignore(self._connection, outbox), rows)
+
+    def claim(self, now: datetime, limit: int, lease: timedelta) -> list[Claimed]:
+        """Take up to `limit` messages to send, for `lease`; nobody else gets them meanwhile.
+
+        Each is the first in its recipient's line, with none of that recipient's in flight, and has not expired.
+        """
+        ids: list[int] = []
+        for urgency in Urgency:
+            if len(ids) < limit:
+                ids += self._claim(_next(urgency, now, limit - len(ids)), now + lease)
+        rows = self._connection.execute(_CLAIMED.where(outbox.c.id.in_(ids))).all() if ids else []
+        return sorted(map(self._claimed, rows), key=lambda one: ids.index(one.id))
+
+    def settle(
+        self, message_id: int, outcome: Outcome, at: datetime, channel_id: str | None = None
+    ) -> EndedSend | None:
+        """Say how a send ended; `channel_id` is the channel's name for what was sent.
+
+        Returns what the coach is to hear, or None: when the message will be sent again (law 7), or had ended before.
+        """
+        query = select(outbox.c.urgency, outbox.c.status).where(outbox.c.id == message_id)
+        found = self._connection.execute(query.with_for_update()).first()
+        if found is None or found.status not in _SETTLED_FROM.get(outcome, {Status.CLAIMED}):
+            return None
+        if outcome is Outcome.UNKNOWN and found.urgency in SENT_AGAIN:
+            self.put_back(message_id, at)
+            return None
+        return self._end([message_id], Status(outcome), outcome, at, channel_id)[0]
+
+    def put_back(self, message_id: int, not_before: datetime) -> None:
+        """Let a claimed message wait until then: the channel said later."""
+        mine = (outbox.c.id == message_id) & (outbox.c.status == CLAIMED)
+        self._connection.execute(outbox.update().where(mine), _WAITING_AGAIN | {"not_before": not_before})
+
+    def lapse(self, now: datetime, limit: int = 500) -> list[EndedSend]:
+        """End what has expired, and what a dead sender left behind, save what is sent again (law 7).
+
+        Returns what the coach is to hear, at most `limit` of each; call again while anything comes.
+        """
+        left = (outbox.c.status == CLAIMED) & (outbox.c.lease_until <= now)
+        again = outbox.c.urgency.in_([int(urgency) for urgency in SENT_AGAIN])
+        self._connection.execute(outbox.update().where(left, again), _WAITING_AGAIN | {"not_before": now})
+        expired = (outbox.c.status == WAITING) & (outbox.c.expires_at <= now)
+        return [
+            *self._end(self._some(left & ~again, limit), Status.UNKNOWN, Outcome.UNKNOWN, now),
+            *self._end(self._some(expired, limit), Status.EXPIRED, Outcome.NEVER, now),
+        ]
+
+    def take_back(self, case_id: int, urgencies: Sequence[Urgency], now: datetime) -> None:
+        """Do not send what waits for a family at these urgencies: practice is on hold, or the family has stopped."""
+        family = (outbox.c.case_id == case_id) & outbox.c.contact_id.is_not(None) & (outbox.c.status == WAITING)
+        mine = family & outbox.c.urgency.in_([int(urgency) for urgency in urgencies])
+        self._connection.execute(outbox.update().where(mine), {"status": Status.CANCELLED, "settled_at": now})
+
+    def oldest_waiting(self) -> dict[Urgency, Backlog]:
+        """What waits, by urgency; an urgency at which nothing waits is left out."""
+        query = select(outbox.c.urgency, func.count(), func.min(outbox.c.created_at)).where(outbox.c.status == WAITING)
+        rows = self._connection.execute(query.group_by(outbox.c.urgency))
+        return {Urgency(urgency): Backlog(count=count, oldest=oldest) for urgency, count, oldest in rows}
+
+    def of_case(self, case_id: int) -> list[Written]:
+        """All that was written to anybody about a case, in order."""
+        query = select(outbox).where(outbox.c.case_id == case_id).order_by(outbox.c.id)
+        return [self._written(row) for row in self._connection.execute(query)]
+
+    def _row(self, envelope: Envelope, now: datetime) -> dict[str, Any]:
+        body = Body(
+            text=envelope.text,
+            buttons=envelope.buttons,
+            picture=envelope.picture,
+            attachment=envelope.attachment,
+            stranger=envelope.stranger,
+        )
+        return {
+            "case_id": envelope.case_id,
+            "key": envelope.key,
+            "recipient": self._recipient(envelope),
+            "contact_id": envelope.contact_id,
+            "clinician_id": envelope.clinician_id,
+            "urgency": int(envelope.urgency),
+            "status": Status.WAITING,
+            "body": self._sealer.seal(Purpose.OUTGOING, encode(body)),
+            "alert": envelope.alert,
+            "created_at": now,
+            "not_before": envelope.not_before or now,
+            "expires_at": envelope.expires,
+            "attempts": 0,
+            "farewell": False,
+        }
+
+    def _recipient(self, envelope: Envelope) -> str:
+        if envelope.stranger:
+            return "stranger:" + self._sealer.lookup(Purpose.ADDRESS, ":".join(envelope.stranger)).hex()
+        return f"clinician:{envelope.clinician_id}" if envelope.clinician_id else f"contact:{envelope.contact_id}"
+
+    def _claim(self, picked: CTE, lease_until: datetime) -> list[int]:
+        claim = outbox.update().where(outbox.c.id == picked.c.id).returning(outbox.c.id, outbox.c.not_before)
+        values = {"status": Status.CLAIMED, "lease_until": lease_until, "attempts": outbox.c.attempts + 1}
+        rows = self._connection.execute(claim.values(values)).all()
+        return [row.id for row in sorted(rows, key=lambda row: (row.not_before, row.id))]
+
+    def _some(self, condition: ColumnElement[bool], limit: int) -> list[int]:
+        query = select(outbox.c.id).where(condition).order_by(outbox.c.id).limit(limit)
+        return list(self._connection.execute(query.with_for_update(skip_locked=True)).scalars())
+
+    def _end(
+        self, ids: Sequence[int], status: Status, outcome: Outcome, at: datetime, channel_id: str | None = None
+    ) -> list[EndedSend]:
+        if not ids:
+            return []
+        values = {"status": status, "settled_at": at, "lease_until": null(), "channel_id": channel_id}
+        end = outbox.update().where(outbox.c.id.in_(ids)).values(values)
+        rows = self._connection.execute(end.returning(outbox)).all()
+        self._bury([row for row in rows if row.farewell])
+        return [EndedSend(case_id=row.case_id, key=row.key, contact_id=row.contact_id, outcome=outcome) for row in rows]
+
+    def _bury(self, rows: Sequence[Row[Any]]) -> None:
+        """The last words to an erased family have ended: they go, and the address with the last of them."""
+        if not rows:
+            return
+        self._connection.execute(outbox.delete().where(outbox.c.id.in_([row.id for row in rows])))
+        still = exists().where(outbox.c.contact_id == contacts.c.id, outbox.c.case_id == contacts.c.case_id)
+        erased = contacts.c.case_id.in_({row.case_id for row in rows})
+        self._connection.execute(contacts.delete().where(erased, ~still))
+
+    def _claimed(self, row: Row[Any]) -> Claimed:
+        body = self._body(row)
+        channel, address = body.stranger or (row.channel, self._address(row.address))
+        return Claimed(
+            id=row.id,
+            case_id=row.case_id,
+            key=row.key,
+            contact_id=row.contact_id,
+            clinician_id=row.clinician_id,
+            channel=channel,
+            address=address,
+            urgency=Urgency(row.urgency),
+            attempts=row.attempts,
+            created_at=row.created_at,
+            body=body,
+            alert=row.alert,
+        )
+
+    def _written(self, row: Row[Any]) -> Written:
+        return Written(
+            id=row.id,
+            key=row.key,
+            contact_id=row.contact_id,
+            clinician_id=row.clinician_id,
+            status=Status(row.status),
+            created_at=row.created_at,
+            settled_at=row.settled_at,
+            body=self._body(row),
+        )
+
+    def _body(self, row: Row[Any]) -> Body:
+        return _decode(self._sealer.open(Purpose.OUTGOING, row.body))
+
+    def _address(self, sealed: bytes | None) -> str | None:
+        return self._sealer.open(Purpose.ADDRESS, sealed).decode() if sealed else None
+
+
+def _next(urgency: Urgency, now: datetime, limit: int) -> CTE:
+    """The next messages to send at one urgency. Locked, and those locked by another process passed by."""
+    row = outbox.alias("candidate")
+    flying = outbox.alias("flying")
+    in_flight = exists().where(flying.c.recipient == row.c.recipient, flying.c.status == CLAIMED)
+    return (
+        select(row.c.id)
+        .where(row.c.status == WAITING, row.c.urgency == int(urgency), row.c.not_before <= now, _fresh(row, now))
+        .where(row.c.id == _first_in_line(row, now), ~in_flight)
+        .order_by(row.c.not_before, row.c.id)
+        .limit(limit)
+        .with_for_update(skip_locked=True)
+        .cte("picked")
+    )
+
+
+def _first_in_line(row: Any, now: datetime) -> Any:
+    line = outbox.alias("line")
+    return (
+        select(line.c.id)
+        .where(line.c.recipient == row.c.recipient, line.c.status == WAITING, _fresh(line, now))
+        .order_by(line.c.urgency, line.c.id)
+        .limit(1)
+        .scalar_subquery()
+    )
+
+
+def _fresh(row: Any, now: datetime) -> ColumnElement[bool]:
+    return or_(row.c.expires_at.is_(None), row.c.expires_at > now)
+
+
+_CLAIMED: Select[Any] = (
+    select(
+        outbox,
+        func.coalesce(contacts.c.channel, clinicians.c.channel).label("channel"),
+        func.coalesce(contacts.c.address, clinicians.c.address).label("address"),
+    )
+    .outerjoin(contacts, contacts.c.id == outbox.c.contact_id)
+    .outerjoin(clinicians, clinicians.c.id == outbox.c.clinician_id)
+)
+# A sender that was thought dead may yet say that it did send, while the message waits to be sent again.
+_SETTLED_FROM = {Outcome.SENT: {Status.CLAIMED, Status.WAITING}}
+_WAITING_AGAIN: dict[str, Any] = {"status": Status.WAITING, "lease_until": None}
+_decode = msgspec.json.Decoder(Body).decode

@@ -1,0 +1,98 @@
+"""The store: the only truth, and the only way to it."""
+
+import asyncio
+from collections.abc import Callable
+from typing import TypeVar
+
+from sqlalchemy import URL, Connection
+
+from coachbot.store import schema
+from coachbot.store.engine import is_sqlite, make_file, parse, postgres_engine, sqlite_engine
+from coachbot.store.errors import translated
+from coachbot.store.runners import Runner, SqliteWriter, Threads
+from coachbot.store.sealing import Sealer
+from coachbot.store.transaction import Transaction
+
+T = TypeVar("T")
+Work = Callable[[Transaction], T]
+"""What is done within one transaction. It may be run more than once, so it must change nothing but the store."""
+
+WRITERS = 4
+READERS = 2
+
+
+class Store:
+    """One database, SQLite or PostgreSQL, and the clinic's key to it. Use `open`."""
+
+    def __init__(self, writer: Runner, reader: Runner, sealer: Sealer) -> None:
+        self._writer = writer
+        self._reader = reader
+        self._sealer = sealer
+
+    @classmethod
+    def open(cls, url: str, key: str) -> "Store":
+        """Open the database at `url` with the clinic's key or keys; see `Sealer` for their form.
+
+        It says nothing of the tables: call `check` before any work, or `upgrade` to make them.
+
+        Raises:
+            BadKeyError: if the key is none.
+            StoreError: if the URL is neither SQLite's nor PostgreSQL's.
+        """
+        sealer = Sealer(key)
+        parsed = parse(url)
+        writer, reader = _sqlite(parsed) if is_sqlite(parsed) else _postgres(parsed)
+        return cls(writer, reader, sealer)
+
+    async def transact(self, work: Work[T]) -> T:
+        """Do `work` in one transaction, in another thread. When this returns, what was written is durable.
+
+        Raises:
+            StoreError: one of its kinds; nothing was kept.
+            Exception: whatever `work` raises; nothing was kept.
+        """
+        with translated():
+            return await asyncio.wrap_future(self._writer.submit(self._job(work, writable=True)))
+
+    async def read(self, work: Work[T]) -> T:
+        """Do `work`, which only reads, over one instant of the database. Writers and it do not wait for each other."""
+        with translated():
+            return await asyncio.wrap_future(self._reader.submit(self._job(work, writable=False)))
+
+    def run(self, work: Work[T]) -> T:
+        """Like `transact`, for commands and tests outside a loop."""
+        with translated():
+            return self._writer.submit(self._job(work, writable=True)).result()
+
+    def upgrade(self) -> None:
+        """Make the tables, or bring them to what this program needs."""
+        with translated():
+            self._writer.submit(schema.upgrade).result()
+
+    def check(self) -> None:
+        """Refuse tables that are not what this program needs.
+
+        Raises:
+            SchemaError: saying what to do.
+        """
+        with translated():
+            self._reader.submit(schema.check).result()
+
+    def close(self) -> None:
+        """Finish what was handed over, then let go of the database."""
+        self._writer.close()
+        self._reader.close()
+
+    def _job(self, work: Work[T], *, writable: bool) -> Callable[[Connection], T]:
+        return lambda connection: work(Transaction(connection, self._sealer, writable=writable))
+
+
+def _sqlite(url: URL) -> tuple[Runner, Runner]:
+    make_file(url)
+    writer = SqliteWriter(sqlite_engine(url, read_only=False))
+    return writer, Threads(sqlite_engine(url, read_only=True), READERS)
+
+
+def _postgres(url: URL) -> tuple[Runner, Runner]:
+    writer = Threads(postgres_engine(url, WRITERS, read_only=False), WRITERS)
+    return writer, Threads(postgres_engine(url, READERS, read_only=True), READERS)

@@ -1,0 +1,263 @@
+"""The tables. What can be read without the key says nothing about a child but ratings by case number.
+
+Law 6 stands here as far as a database can hold it: one row a night, a day and a position, numbers within the protocol's
+outer limits, one outgoing message for each key and recipient, one message in flight for each recipient.
+"""
+
+from sqlalchemy import (
+    Boolean,
+    CheckConstraint,
+    Column,
+    Date,
+    ForeignKey,
+    ForeignKeyConstraint,
+    Index,
+    Integer,
+    LargeBinary,
+    MetaData,
+    SmallInteger,
+    Table,
+    Text,
+    UniqueConstraint,
+    text,
+)
+
+from coachbot.programme.positions import Position
+from coachbot.programme.protocol import MOST_NIGHTS
+from coachbot.store.columns import Id, Instant
+
+POSITIONS = ", ".join(f"'{position}'" for position in Position)
+
+metadata = MetaData(
+    naming_convention={
+        "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+        "pk": "pk_%(table_name)s",
+        "fk": "fk_%(table_name)s_%(column_0_N_name)s",
+        "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+        "ck": "ck_%(table_name)s_%(constraint_name)s",
+    }
+)
+
+
+def _partial(name: str, *columns: str, where: str, unique: bool = False) -> Index:
+    return Index(name, *columns, unique=unique, postgresql_where=text(where), sqlite_where=text(where))
+
+
+cases = Table(
+    "cases",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("version", Integer, nullable=False),
+    Column("state", Text, nullable=False),
+    Column("language", Text, nullable=False),
+    Column("created_at", Instant, nullable=False),
+    Column("changed_at", Instant, nullable=False),
+    Column("due_at", Instant),
+    Column("document", LargeBinary, nullable=False),
+    _partial("ix_cases_due", "due_at", "id", where="due_at IS NOT NULL"),
+    sqlite_autoincrement=True,
+)
+
+history = Table(
+    "history",
+    metadata,
+    Column("case_id", Id, ForeignKey("cases.id"), primary_key=True),
+    Column("seq", Integer, primary_key=True, autoincrement=False),
+    Column("kind", Text, nullable=False),
+    Column("actor", Text, nullable=False),
+    Column("at", Instant, nullable=False),
+    Column("payload", LargeBinary, nullable=False),
+)
+
+nights = Table(
+    "nights",
+    metadata,
+    Column("case_id", Id, ForeignKey("cases.id"), primary_key=True),
+    Column("number", SmallInteger, primary_key=True, autoincrement=False),
+    Column("day", Date, nullable=False),
+    Column("turn", SmallInteger, nullable=False),
+    Column("status", Text, nullable=False),
+    Column("prompted_at", Instant, nullable=False),
+    Column("candy_kind", Text, nullable=False),
+    Column("candy_mm", SmallInteger, nullable=False),
+    Column("best", Text),
+    UniqueConstraint("case_id", "day"),
+    CheckConstraint(f"number BETWEEN 1 AND {MOST_NIGHTS}", name="number"),
+    CheckConstraint(f"best IN ({POSITIONS})", name="best"),
+)
+
+swallows = Table(
+    "swallows",
+    metadata,
+    Column("case_id", Id, primary_key=True, autoincrement=False),
+    Column("night", SmallInteger, primary_key=True, autoincrement=False),
+    Column("position", Text, primary_key=True),
+    Column("day", Date, nullable=False),
+    Column("place", SmallInteger, nullable=False),
+    Column("rating", SmallInteger),
+    Column("went_down", Boolean, nullable=False),
+    Column("skipped", Boolean, nullable=False),
+    ForeignKeyConstraint(["case_id", "night"], ["nights.case_id", "nights.number"]),
+    UniqueConstraint("case_id", "night", "place"),
+    CheckConstraint(f"position IN ({POSITIONS})", name="position"),
+    CheckConstraint(f"place BETWEEN 1 AND {len(Position)}", name="place"),
+    CheckConstraint("rating BETWEEN 1 AND 5", name="rating"),
+    CheckConstraint("(rating IS NOT NULL) = went_down AND NOT (skipped AND went_down)", name="consistent"),
+)
+
+alerts = Table(
+    "alerts",
+    metadata,
+    Column("case_id", Id, ForeignKey("cases.id"), primary_key=True),
+    Column("number", Integer, primary_key=True, autoincrement=False),
+    Column("level", SmallInteger, nullable=False),
+    Column("category", Text, nullable=False),
+    Column("raised_at", Instant, nullable=False),
+    Column("steps", Integer, nullable=False),
+    Column("next_step_at", Instant),
+    Column("acknowledged_at", Instant),
+    Column("acknowledged_by", Text),
+    _partial("ix_alerts_open", "raised_at", where="acknowledged_at IS NULL"),
+    CheckConstraint("number >= 1", name="number"),
+    CheckConstraint("(acknowledged_at IS NULL) = (acknowledged_by IS NULL)", name="acknowledged"),
+)
+
+contacts = Table(
+    "contacts",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("case_id", Id, nullable=False, index=True),
+    Column("role", Text, nullable=False),
+    Column("language", Text, nullable=False),
+    Column("channel", Text, nullable=False),
+    Column("address_hash", LargeBinary, nullable=False),
+    Column("address", LargeBinary, nullable=False),
+    Column("active", Boolean, nullable=False),
+    Column("joined_at", Instant, nullable=False),
+    Index("ix_contacts_address", "address_hash", "channel"),
+    _partial("uq_contacts_active", "case_id", "channel", "address_hash", where="active", unique=True),
+    sqlite_autoincrement=True,
+)
+"""No foreign key to the case: the address of an erased family stays until its last message has gone."""
+
+invites = Table(
+    "invites",
+    metadata,
+    Column("code_hash", LargeBinary, primary_key=True),
+    Column("case_id", Id, ForeignKey("cases.id"), nullable=False, index=True),
+    Column("role", Text, nullable=False),
+    Column("created_at", Instant, nullable=False),
+    Column("expires_at", Instant, nullable=False),
+    Column("used_at", Instant),
+)
+
+clinicians = Table(
+    "clinicians",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("name", Text, nullable=False, unique=True),
+    Column("role", Text, nullable=False),
+    Column("duty", Text, nullable=False),
+    Column("language", Text, nullable=False),
+    Column("active", Boolean, nullable=False),
+    Column("channel", Text),
+    Column("address_hash", LargeBinary),
+    Column("address", LargeBinary),
+    Column("password_hash", Text),
+    Column("totp", LargeBinary),
+    Column("awaiting_case_id", Id),
+    Column("created_at", Instant, nullable=False),
+    Index("ix_clinicians_address", "address_hash", "channel"),
+    CheckConstraint("duty IN ('on_call', 'backup', 'none')", name="duty"),
+    CheckConstraint("role IN ('clinician', 'admin', 'researcher')", name="role"),
+    sqlite_autoincrement=True,
+)
+
+messages = Table(
+    "messages",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("channel", Text, nullable=False),
+    Column("channel_id", Text, nullable=False),
+    Column("address_hash", LargeBinary, nullable=False, index=True),
+    Column("body", LargeBinary, nullable=False),
+    Column("received_at", Instant, nullable=False),
+    Column("outcome", Text),
+    Column("case_id", Id, ForeignKey("cases.id"), index=True),
+    Column("contact_id", Id),
+    Column("level", SmallInteger),
+    Column("category", Text),
+    Column("evidence", LargeBinary),
+    Column("unread_at", Instant),
+    Column("read_at", Instant),
+    Column("read_by", Text),
+    UniqueConstraint("channel", "channel_id"),
+    _partial("ix_messages_unsettled", "id", where="outcome IS NULL"),
+    _partial("ix_messages_unread", "unread_at", where="unread_at IS NOT NULL AND read_at IS NULL"),
+    CheckConstraint("(read_at IS NULL) = (read_by IS NULL)", name="read"),
+    sqlite_autoincrement=True,
+)
+
+outbox = Table(
+    "outbox",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("case_id", Id, index=True),
+    Column("key", Text, nullable=False),
+    Column("recipient", Text, nullable=False),
+    Column("contact_id", Id),
+    Column("clinician_id", Id),
+    Column("urgency", SmallInteger, nullable=False),
+    Column("status", Text, nullable=False),
+    Column("body", LargeBinary, nullable=False),
+    Column("alert", Integer),
+    Column("created_at", Instant, nullable=False),
+    Column("not_before", Instant, nullable=False),
+    Column("expires_at", Instant),
+    Column("lease_until", Instant),
+    Column("attempts", Integer, nullable=False),
+    Column("settled_at", Instant),
+    Column("channel_id", Text),
+    Column("farewell", Boolean, nullable=False),
+    UniqueConstraint("case_id", "key", "recipient"),
+    _partial("uq_outbox_no_case", "key", "recipient", where="case_id IS NULL", unique=True),
+    _partial("ix_outbox_waiting", "urgency", "not_before", "id", where="status = 'waiting'"),
+    _partial("ix_outbox_line", "recipient", "urgency", "id", where="status = 'waiting'"),
+    _partial("uq_outbox_in_flight", "recipient", where="status = 'claimed'", unique=True),
+    _partial("ix_outbox_lease", "lease_until", where="status = 'claimed'"),
+    _partial("ix_outbox_expiry", "expires_at", where="status = 'waiting' AND expires_at IS NOT NULL"),
+    CheckConstraint(
+        "status IN ('waiting', 'claimed', 'sent', 'never', 'gone', 'unknown', 'expired', 'cancelled')", name="status"
+    ),
+    CheckConstraint("(status = 'claimed') = (lease_until IS NOT NULL)", name="lease"),
+    CheckConstraint("(status IN ('waiting', 'claimed')) = (settled_at IS NULL)", name="settled"),
+    sqlite_autoincrement=True,
+)
+"""`case_id` without a foreign key: what an erased family is still to be told outlives it, marked `farewell`."""
+
+tombstones = Table(
+    "tombstones",
+    metadata,
+    Column("case_id", Id, primary_key=True, autoincrement=False),
+    Column("created_at", Instant, nullable=False),
+    Column("erased_at", Instant, nullable=False),
+    Column("events", Integer, nullable=False),
+    Column("nights", Integer, nullable=False),
+    Column("received", Integer, nullable=False),
+    Column("sent", Integer, nullable=False),
+)
+"""What stays of an erased family: that there was one, when, and how much was erased."""
+
+heartbeats = Table(
+    "heartbeats",
+    metadata,
+    Column("process", Text, primary_key=True),
+    Column("at", Instant, nullable=False),
+)
+
+settings = Table(
+    "settings",
+    metadata,
+    Column("key", Text, primary_key=True),
+    Column("value", Text, nullable=False),
+)

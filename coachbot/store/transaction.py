@@ -1,0 +1,37 @@
+"""What one transaction can reach."""
+
+from datetime import datetime
+
+from sqlalchemy import Connection
+
+from coachbot.store.cases import Cases
+from coachbot.store.clinic import Clinic
+from coachbot.store.envelopes import Written
+from coachbot.store.erasing import Tombstone, erase
+from coachbot.store.messages import Message, Messages
+from coachbot.store.outbox import Outbox
+from coachbot.store.people import Clinicians, Invites, People
+from coachbot.store.sealing import Sealer
+
+
+class Transaction:
+    """All tables, by subject, within one transaction: kept together when its work returns, or not at all."""
+
+    def __init__(self, connection: Connection, sealer: Sealer, *, writable: bool) -> None:
+        self._connection = connection
+        self.cases = Cases(connection, sealer, writable=writable)
+        self.messages = Messages(connection, sealer)
+        self.outbox = Outbox(connection, sealer)
+        self.people = People(connection, sealer)
+        self.invites = Invites(connection, sealer)
+        self.clinicians = Clinicians(connection, sealer)
+        self.clinic = Clinic(connection)
+
+    def erase(self, case_id: int, now: datetime) -> Tombstone:
+        """Erase what is kept about a family; see `erasing`."""
+        return erase(self._connection, case_id, now)
+
+    def conversation(self, case_id: int) -> list[Message | Written]:
+        """All that was written to and fro about a case, in order of time."""
+        spoken: list[Message | Written] = [*self.messages.of_case(case_id), *self.outbox.of_case(case_id)]
+        return sorted(spoken, key=lambda one: one.at if isinstance(one, Message) else one.created_at)
