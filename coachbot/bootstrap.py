@@ -1,0 +1,133 @@
+"""The one place where everything is put together; tests and the rehearsal call the same function."""
+
+import asyncio
+import os
+import socket
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+
+from coachbot.channels.base import Channel
+from coachbot.programme.zones import zone
+from coachbot.service.clinicians import Clinicians
+from coachbot.service.deciding import Deciding
+from coachbot.service.files import Files
+from coachbot.service.front_desk import FrontDesk
+from coachbot.service.heartbeat import Heartbeat
+from coachbot.service.inbox import Inbox
+from coachbot.service.sending import Sender
+from coachbot.service.strangers import Strangers
+from coachbot.service.writer import Writer
+from coachbot.store import Store
+from coachbot.voice.catalogue import Catalogue
+
+Clock = Callable[[], datetime]
+
+
+def system_clock() -> datetime:
+    """The present instant. The only place that reads the machine's clock for the service."""
+    return datetime.now(UTC)
+
+
+class StaleZonesError(RuntimeError):
+    """The `tzdata` package is older than this program needs."""
+
+
+def check_zones() -> None:
+    """Refuse stale time zones: Alberta stays at -06:00 from 2026 on (IANA 2026c), which older data does not know.
+
+    Raises:
+        StaleZonesError: saying what to do.
+    """
+    noon = datetime(2026, 12, 1, 12, tzinfo=zone("America/Edmonton"))
+    offset = noon.utcoffset()
+    if offset is None or offset.total_seconds() != -6 * 3600:
+        raise StaleZonesError("the tzdata package is too old: install the version that deploy/requirements.txt pins")
+
+
+@dataclass(frozen=True, slots=True)
+class Coachbot:
+    """A whole coachbot: store, channels, inbox, heartbeat, outbox."""
+
+    store: Store
+    catalogue: Catalogue
+    deciding: Deciding
+    front_desk: FrontDesk
+    inbox: Inbox
+    heartbeat: Heartbeat
+    sender: Sender
+    channels: Mapping[str, Channel]
+    clock: Clock
+
+    async def run(self, stopped: asyncio.Event, *, beat_seconds: float) -> None:
+        """Serve until stopped: take messages in, beat, send; then let what is in flight end."""
+        scheduler = beating(self.heartbeat, beat_seconds)
+        for channel in self.channels.values():
+            await channel.start(self.inbox.receive)
+        scheduler.start()
+        try:
+            await self.sender.run(stopped)
+        finally:
+            scheduler.shutdown(wait=False)
+            for channel in self.channels.values():
+                await channel.stop()
+
+    async def settle(self) -> None:
+        """Do all that is due now and send all that waits: one step of a clock that is moved by hand."""
+        while await self.heartbeat.beat() or await self.sender.pump():
+            pass
+
+
+def beating(heartbeat: Heartbeat, seconds: float) -> AsyncIOScheduler:
+    """The heartbeat as one in-memory job. A late beat is a late beat, never a lost one."""
+    scheduler = AsyncIOScheduler(timezone=UTC)
+    scheduler.add_job(
+        heartbeat.beat,
+        "interval",
+        seconds=seconds,
+        next_run_time=datetime.now(UTC),
+        misfire_grace_time=None,
+        coalesce=True,
+        max_instances=1,
+    )
+    return scheduler
+
+
+def build(
+    store: Store,
+    channels: Mapping[str, Channel],
+    *,
+    emergency_number: str,
+    texts: Path | None = None,
+    clock: Clock = system_clock,
+) -> Coachbot:
+    """Put a coachbot together over an open store and its channels.
+
+    Raises:
+        CatalogueError: if a text is missing or mis-formed.
+        StaleZonesError: if the time zones are too old.
+    """
+    check_zones()
+    catalogue = Catalogue.load(overrides=texts)
+    writer = Writer(catalogue)
+    deciding = Deciding(writer)
+    front_desk = FrontDesk(writer, emergency_number)
+    sender = Sender(store, deciding, Files(store), channels, clock)
+    inbox = Inbox(
+        store=store,
+        deciding=deciding,
+        strangers=Strangers(deciding, front_desk),
+        clinicians=Clinicians(deciding, front_desk),
+        clock=clock,
+        woken=sender.wake,
+    )
+    heartbeat = Heartbeat(store, deciding, clock, process_name(), sender.wake)
+    return Coachbot(store, catalogue, deciding, front_desk, inbox, heartbeat, sender, channels, clock)
+
+
+def process_name() -> str:
+    """How this process is told from the others that beat."""
+    return f"{socket.gethostname()}:{os.getpid()}"

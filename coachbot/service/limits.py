@@ -1,0 +1,27 @@
+"""How often somebody may do a thing. Kept in memory: losing it at a restart only makes it more lenient."""
+
+from collections import OrderedDict, deque
+from datetime import datetime, timedelta
+
+
+class Limit:
+    """At most `most` times within `span` for each key; remembers the latest `keys` keys."""
+
+    def __init__(self, most: int, span: timedelta, *, keys: int = 10_000) -> None:
+        self._most = most
+        self._span = span
+        self._keys = keys
+        self._times: OrderedDict[str, deque[datetime]] = OrderedDict()
+
+    def allows(self, key: str, now: datetime) -> bool:
+        """Whether once more is within the limit; if so, it is counted."""
+        times = self._times.setdefault(key, deque())
+        self._times.move_to_end(key)
+        while len(self._times) > self._keys:
+            self._times.popitem(last=False)
+        while times and now - times[0] >= self._span:
+            times.popleft()
+        if len(times) >= self._most:
+            return False
+        times.append(now)
+        return True

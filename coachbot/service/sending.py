@@ -1,0 +1,109 @@
+"""Sends what waits in the outbox, most urgent first. The one layer that tries again (law 7)."""
+
+import asyncio
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+
+import structlog
+
+from coachbot.channels.base import Channel, Ending, Outgoing, Receipt
+from coachbot.coach.actions import Urgency
+from coachbot.coach.events import Outcome
+from coachbot.service.deciding import Deciding
+from coachbot.service.files import Files
+from coachbot.service.heartbeat import tell
+from coachbot.store import Claimed, Store, Transaction, UnavailableError
+
+log = structlog.get_logger(__name__)
+
+BATCH = 20
+"""How many messages are in flight at once: few, so that a safety text never waits behind many prompts."""
+
+LEASE = timedelta(seconds=60)
+"""For how long a claimed message is this sender's: longer than any channel's own time-outs together."""
+
+URGENT_WAIT = timedelta(seconds=15)
+"""The longest wait between two tries of a safety text or an alert; `CALM_WAIT` that of any other message."""
+
+CALM_WAIT = timedelta(minutes=5)
+
+POLL = 1.0
+"""Seconds after which the outbox is looked at though nobody called: other processes write to it too."""
+
+
+@dataclass(slots=True)
+class Sender:
+    """Takes messages out of the outbox and gives them to their channels."""
+
+    store: Store
+    deciding: Deciding
+    files: Files
+    channels: Mapping[str, Channel]
+    clock: Callable[[], datetime]
+    _woken: asyncio.Event = field(default_factory=asyncio.Event)
+
+    def wake(self) -> None:
+        """Something may wait: look at once."""
+        self._woken.set()
+
+    async def run(self, stopped: asyncio.Event) -> None:
+        """Send until stopped; what is in flight then is still settled."""
+        while not stopped.is_set():
+            self._woken.clear()
+            try:
+                sent = await self.pump()
+            except UnavailableError:
+                log.exception("outbox_unavailable")
+                sent = 0
+            if not sent:
+                await self._pause(stopped)
+
+    async def pump(self) -> int:
+        """Send one batch. Returns how many messages were tried."""
+        now = self.clock()
+        claimed = await self.store.transact(lambda tx: tx.outbox.claim(now, BATCH, LEASE))
+        await asyncio.gather(*(self._deliver(one) for one in claimed))
+        return len(claimed)
+
+    async def drain(self) -> None:
+        """Send all that can be sent now."""
+        while await self.pump():
+            pass
+
+    async def _pause(self, stopped: asyncio.Event) -> None:
+        waits = [asyncio.create_task(self._woken.wait()), asyncio.create_task(stopped.wait())]
+        await asyncio.wait(waits, timeout=POLL, return_when=asyncio.FIRST_COMPLETED)
+        for wait in waits:
+            wait.cancel()
+
+    async def _deliver(self, claimed: Claimed) -> None:
+        receipt = await self._try(claimed)
+        now = self.clock()
+        await self.store.transact(lambda tx: self._settle(tx, claimed, receipt, now))
+        log.info("message_sent", outbox=claimed.id, urgency=claimed.urgency.name.lower(), ending=receipt.ending)
+
+    async def _try(self, claimed: Claimed) -> Receipt:
+        channel = self.channels.get(claimed.channel or "")
+        if channel is None or claimed.address is None:
+            return Receipt(ending=Ending.NEVER)
+        try:
+            file = await self.files.of(claimed)
+            message = Outgoing(address=claimed.address, text=claimed.body.text, buttons=claimed.body.buttons, file=file)
+            return await channel.send(message)
+        except Exception:
+            log.exception("send_failed", outbox=claimed.id, channel=claimed.channel)
+            return Receipt(ending=Ending.UNKNOWN)
+
+    def _settle(self, tx: Transaction, claimed: Claimed, receipt: Receipt, now: datetime) -> None:
+        if receipt.ending is Ending.LATER:
+            tx.outbox.put_back(claimed.id, now + (receipt.wait or _backoff(claimed)))
+            return
+        ended = tx.outbox.settle(claimed.id, Outcome(receipt.ending), now, receipt.channel_id)
+        if ended and ended.outcome is not Outcome.SENT:
+            tell(tx, self.deciding, ended, now)
+
+
+def _backoff(claimed: Claimed) -> timedelta:
+    longest = URGENT_WAIT if claimed.urgency <= Urgency.ALERT else CALM_WAIT
+    return min(timedelta(seconds=2 ** min(claimed.attempts, 10)), longest)

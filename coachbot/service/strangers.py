@@ -1,0 +1,108 @@
+"""Messages from somebody whom no family knows: an invitation code, or words that may still be an alarm."""
+
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+
+from coachbot.channels.base import Incoming
+from coachbot.coach.actions import Line, Urgency
+from coachbot.coach.case import Case
+from coachbot.coach.events import Joined, StrangerWrote
+from coachbot.coach.hold import safety_line
+from coachbot.coach.texts import Audience
+from coachbot.service.codes import find_code
+from coachbot.service.deciding import Deciding
+from coachbot.service.front_desk import FrontDesk
+from coachbot.service.limits import Limit
+from coachbot.service.writer import Reader
+from coachbot.store import Invite, InviteFault, Transaction
+from coachbot.triage import Assessment, Level, assess
+
+LANGUAGES = ("en", "es", "fr")
+
+FAULTS = {
+    InviteFault.UNKNOWN: "code-unknown",
+    InviteFault.USED: "code-used",
+    InviteFault.EXPIRED: "code-expired",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Strangers:
+    """Answers strangers. `guesses` bounds tries at codes, `hellos` answers that are no alarm."""
+
+    deciding: Deciding
+    front_desk: FrontDesk
+    guesses: Limit = field(default_factory=lambda: Limit(5, timedelta(hours=1)))
+    hellos: Limit = field(default_factory=lambda: Limit(3, timedelta(hours=1)))
+
+    def take(self, tx: Transaction, incoming: Incoming, message: int, now: datetime) -> str:
+        """Link the chat if the words are a code that opens; else see whether they are an alarm."""
+        code = find_code(incoming.text or "", bare=True)
+        if code is None:
+            self._heed(tx, incoming, message, now)
+            return "stranger"
+        if not self.guesses.allows(f"{incoming.channel}:{incoming.address}", now):
+            self._say(tx, incoming, message, "code-wait", now)
+            return "code_wait"
+        opened = tx.invites.use(code, now)
+        if isinstance(opened, InviteFault):
+            self._say(tx, incoming, message, FAULTS[opened], now)
+            return f"code_{opened}"
+        self._join(tx, incoming, message, opened, now)
+        return "joined"
+
+    def _join(self, tx: Transaction, incoming: Incoming, message: int, invite: Invite, now: datetime) -> None:
+        case = tx.cases.load(invite.case_id)
+        known = [one.id for one in tx.people.find(incoming.channel, incoming.address) if one.case_id == case.id]
+        contact = known[0] if known else self._link(tx, incoming, invite, case, now)
+        event = Joined(contact=contact, role=invite.role, channel=incoming.channel, language=case.language)
+        self.deciding.happen(tx, case, event, now)
+        tx.messages.settle(message, "joined", case_id=case.id, contact_id=contact)
+
+    def _link(self, tx: Transaction, incoming: Incoming, invite: Invite, case: Case, now: datetime) -> int:
+        return tx.people.add_contact(
+            case.id,
+            invite.role,
+            channel=incoming.channel,
+            address=incoming.address,
+            language=case.language,
+            now=now,
+        )
+
+    def _heed(self, tx: Transaction, incoming: Incoming, message: int, now: datetime) -> None:
+        assessment = assess(incoming.text or "", lang=_language(incoming), sender="parent")
+        if assessment.level >= Level.CONCERN:
+            self._alarm(tx, incoming, message, assessment, now)
+        elif self.hellos.allows(f"{incoming.channel}:{incoming.address}", now):
+            self._say(tx, incoming, message, "stranger-hello", now)
+        tx.messages.settle(message, "stranger", level=assessment.level, category=assessment.category)
+
+    def _alarm(
+        self, tx: Transaction, incoming: Incoming, message: int, assessment: Assessment, now: datetime
+    ) -> None:
+        if assessment.level >= Level.URGENT:
+            self._send(tx, incoming, message, safety_line(assessment), Urgency.SAFETY, now)
+        else:
+            self._say(tx, incoming, message, "stranger-hello", now)
+        tx.messages.mark_unread(message, now)
+        event = StrangerWrote(message=message, assessment=assessment)
+        self.deciding.happen(tx, self.front_desk.case(tx, now), event, now)
+
+    def _say(self, tx: Transaction, incoming: Incoming, message: int, text: str, now: datetime) -> None:
+        self._send(tx, incoming, message, Line(id=text), Urgency.REPLY, now)
+
+    def _send(
+        self, tx: Transaction, incoming: Incoming, message: int, line: Line, urgency: Urgency, now: datetime
+    ) -> None:
+        reader = Reader(
+            audience=Audience.PARENT,
+            language=_language(incoming),
+            channel=incoming.channel,
+            to={"stranger": (incoming.channel, incoming.address)},
+        )
+        self.front_desk.say(tx, reader, line, f"stranger:{message}", urgency, now)
+
+
+def _language(incoming: Incoming) -> str:
+    spoken = (incoming.language or "")[:2]
+    return spoken if spoken in LANGUAGES else "en"
