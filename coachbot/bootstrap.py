@@ -1,6 +1,5 @@
 """The one place where everything is put together; tests and the rehearsal call the same function."""
 
-import asyncio
 import os
 import socket
 from collections.abc import Callable, Mapping
@@ -61,19 +60,6 @@ class Coachbot:
     sender: Sender
     channels: Mapping[str, Channel]
     clock: Clock
-
-    async def run(self, stopped: asyncio.Event, *, beat_seconds: float) -> None:
-        """Serve until stopped: take messages in, beat, send; then let what is in flight end."""
-        scheduler = beating(self.heartbeat, beat_seconds)
-        for channel in self.channels.values():
-            await channel.start(self.inbox.receive)
-        scheduler.start()
-        try:
-            await self.sender.run(stopped)
-        finally:
-            scheduler.shutdown(wait=False)
-            for channel in self.channels.values():
-                await channel.stop()
 
     async def settle(self) -> None:
         """Do all that is due now and send all that waits: one step of a clock that is moved by hand."""

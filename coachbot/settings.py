@@ -14,7 +14,7 @@ class SettingError(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Setting:
-    """One setting: its name without the prefix, its default (None: must be given where it is needed) and its meaning."""
+    """One setting: its name without the prefix, its default (None: must be given where needed), its meaning."""
 
     name: str
     default: str | None

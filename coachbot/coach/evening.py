@@ -67,7 +67,9 @@ def close(turn: Turn) -> None:
         return
     status = settled(night)
     turn.change_night(status=status)
-    turn.change(next_evening=max(night.day + timedelta(days=1), next_free_evening(turn.case, turn.now)))
+    following = night.day + timedelta(days=1)
+    useful = turn.now <= last_useful(turn.case, following)
+    turn.change(next_evening=following if useful else next_free_evening(turn.case, turn.now))
     if status is Status.MISSED and turn.case.missed_in_a_row % turn.case.protocol.missed_limit == 0:
         alerts.raise_once(turn, alerts.MISSED)
 

@@ -8,11 +8,14 @@ from coachbot.coach.events import Replied
 from coachbot.coach.turn import Rows, Turn, line
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Who
-from coachbot.reading import Asking, Reading, Wish, causes, read, request
+from coachbot.reading import Asking, Reading, Request, Wish, causes, read, request
 from coachbot.triage import Level, assess
 
 CORRECTABLE = (State.PRACTISING, State.PAUSED, State.FINISHED)
 """States in which the latest night takes answers and corrections."""
+
+INTERRUPTING = (Wish.DELETE, Wish.WRONG_NUMBER, Wish.STOP, Wish.PAUSE, Wish.BEDTIME, Wish.HELP)
+"""Wishes that count even where a note was asked for; "too tired tonight" is then just the note."""
 
 UNREAD_LIMIT = 2
 """How many replies running may stay unread before a clinician is told (law 5)."""
@@ -41,7 +44,7 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
     asked = turn.case.question
     if wish and asked and wish.wish in (Wish.YES, Wish.NO) and contact.role is Role.PARENT:
         answer_question(turn, contact, asked, event.message, yes=wish.wish is Wish.YES)
-    elif _answered(turn, contact, event) or (wish and wishes.grant(turn, contact, wish)):
+    elif _answered(turn, contact, event, wish) or (wish and wishes.grant(turn, contact, wish)):
         return
     elif turn.case.consent is None:
         _before_consent(turn, contact, wish.wish if wish else None, event.message)
@@ -53,7 +56,7 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
         _in_practice(turn, contact, event)
 
 
-def _answered(turn: Turn, contact: Contact, event: Replied) -> bool:
+def _answered(turn: Turn, contact: Contact, event: Replied, wish: Request | None) -> bool:
     """Take a plain answer to the question that is open: "skip" skips a swallow before it can mean the whole night."""
     if turn.case.state is State.LESSON and turn.case.lesson_open and lesson.at_candy(turn.case):
         positions = turn.case.protocol.positions
@@ -66,8 +69,9 @@ def _answered(turn: Turn, contact: Contact, event: Replied) -> bool:
         return False
     asked = evening.asking(night) or "all"
     reading = _read(contact, event.text, night, asked)
-    if reading.ratings or reading.best:
-        _answer(turn, contact, event.message, asked, reading)
+    noted = asked == "note" and not (wish and wish.wish in INTERRUPTING)
+    if reading.ratings or reading.best or noted:
+        _answer(turn, contact, event, asked, reading)
         return True
     return False
 
@@ -109,7 +113,7 @@ def _in_practice(turn: Turn, contact: Contact, event: Replied) -> None:
     asked = evening.asking(night) or "all"
     reading = _read(contact, event.text, night, asked)
     if night.status is Status.OPEN:
-        _answer(turn, contact, event.message, asked, reading)
+        _answer(turn, contact, event, asked, reading)
     elif reading.ratings or reading.best:
         _correct(turn, contact, reading)
     else:
@@ -125,11 +129,13 @@ def _read(contact: Contact, text: str, night: Night, asked: Asking) -> Reading:
     return reading
 
 
-def _answer(turn: Turn, contact: Contact, message: int, asked: Asking, reading: Reading) -> None:
+def _answer(turn: Turn, contact: Contact, event: Replied, asked: Asking, reading: Reading) -> None:
     nothing = not (reading.ratings or reading.best or reading.note)
     if reading.unclear or (nothing and isinstance(asked, Position)):
         words, buttons = evening.unclear(turn.case.nights[-1])
-        unread(turn, contact, message, words, buttons=buttons)
+        unread(
+            turn, contact, event.message, *tip(turn, causes(event.text, lang=contact.language)), words, buttons=buttons
+        )
         return
     first = [*_corrected(turn, reading, again_only=True)]
     _keep(turn, reading, asked)
@@ -170,11 +176,11 @@ def _keep(turn: Turn, reading: Reading, asked: Asking) -> None:
     )
 
 
-def unread(turn: Turn, contact: Contact, message: int, words: Line, *, buttons: Rows = ()) -> None:
+def unread(turn: Turn, contact: Contact, message: int, *words: Line, buttons: Rows = ()) -> None:
     """Ask again, showing how to answer; keep the words for the clinician, who is told when it happens twice running."""
     turn.change(unread=turn.case.unread + 1)
     turn.act(MarkUnread(message=message))
-    turn.say(contact.id, words, buttons=buttons)
+    turn.say(contact.id, *words, buttons=buttons)
     if turn.case.unread % UNREAD_LIMIT == 0:
         turn.say(Who.ON_CALL, line("news-unread"), urgency=Urgency.NEWS)
 

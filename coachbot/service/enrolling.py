@@ -1,5 +1,6 @@
 """Enrolment: a family's file in, a case and its invitation codes out."""
 
+import secrets
 import tomllib
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
@@ -18,6 +19,16 @@ from coachbot.store import Transaction
 
 CODE_LIFE = timedelta(days=14)
 """How long an invitation code opens."""
+
+SEED = "last_seed"
+"""The setting that holds the seed of the plan drawn last."""
+
+
+def new_seed(tx: Transaction) -> int:
+    """The next seed of the clinic's plans: counted, so that no two children get the same while plans last."""
+    seed = int(tx.clinic.get(SEED) or secrets.randbelow(1_000_000)) + 1
+    tx.clinic.put(SEED, str(seed))
+    return seed
 
 
 class EnrolmentError(ValueError):

@@ -77,9 +77,7 @@ class Strangers:
             self._say(tx, incoming, message, "stranger-hello", now)
         tx.messages.settle(message, "stranger", level=assessment.level, category=assessment.category)
 
-    def _alarm(
-        self, tx: Transaction, incoming: Incoming, message: int, assessment: Assessment, now: datetime
-    ) -> None:
+    def _alarm(self, tx: Transaction, incoming: Incoming, message: int, assessment: Assessment, now: datetime) -> None:
         if assessment.level >= Level.URGENT:
             self._send(tx, incoming, message, safety_line(assessment), Urgency.SAFETY, now)
         else:

@@ -44,9 +44,13 @@ class Writer:
         """The message to one reader."""
         common = common_values(case, now)
         typed = reader.channel in TYPED
-        buttons = () if typed else tuple(
-            tuple((self.words([button.label], reader, common), f"{case.id}:{button.data}") for button in row)
-            for row in say.buttons
+        buttons = (
+            ()
+            if typed
+            else tuple(
+                tuple((self.words([button.label], reader, common), f"{case.id}:{button.data}") for button in row)
+                for row in say.buttons
+            )
         )
         to: Mapping[str, Any] = reader.to
         return Envelope(
@@ -66,9 +70,7 @@ class Writer:
         """Texts as this reader gets them, one paragraph each."""
         form = "sms" if reader.channel in TYPED else "chat"
         return "\n\n".join(
-            self.catalogue.render(
-                line, language=reader.language, audience=reader.audience, common=common, form=form
-            )
+            self.catalogue.render(line, language=reader.language, audience=reader.audience, common=common, form=form)
             for line in lines
         )
 

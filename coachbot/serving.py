@@ -1,0 +1,114 @@
+"""`coachbot serve`: the parts of the service as tasks of one process, or each as a process of its own."""
+
+import asyncio
+import signal
+from collections.abc import Callable, Coroutine, Iterator, Mapping
+from contextlib import contextmanager
+from typing import Any
+
+import structlog
+import uvicorn
+
+from coachbot import logs
+from coachbot.bootstrap import Coachbot, beating, build
+from coachbot.channels.base import Channel
+from coachbot.channels.telegram import TelegramChannel
+from coachbot.desk.app import build_app
+from coachbot.settings import SettingError, Settings
+from coachbot.store import Store
+
+log = structlog.get_logger(__name__)
+
+PARTS = ("channels", "heartbeat", "outbox", "desk")
+
+
+def serve(settings: Settings, only: tuple[str, ...]) -> None:
+    """Run until told to stop (SIGTERM, SIGINT); what is in flight then is ended first.
+
+    Raises:
+        SettingError, StoreError: before anything has begun.
+    """
+    logs.configure(settings.get("LOG"))
+    asyncio.run(_serve(settings, only or PARTS))
+
+
+def channels(settings: Settings) -> Mapping[str, Channel]:
+    """The channels that the settings name.
+
+    Raises:
+        SettingError: if there is none, or a webhook has no secret.
+    """
+    found: dict[str, Channel] = {}
+    if token := settings.get("TELEGRAM_TOKEN"):
+        url, secret = settings.get("TELEGRAM_WEBHOOK_URL"), settings.get("TELEGRAM_WEBHOOK_SECRET")
+        if url and not secret:
+            raise SettingError("COACHBOT_TELEGRAM_WEBHOOK_SECRET is not set: a webhook needs one")
+        api_url = settings.get("TELEGRAM_API_URL") or None
+        found["telegram"] = TelegramChannel(token, api_url=api_url, webhook_url=url or None, secret=secret or None)
+    if not found:
+        raise SettingError("no channel is set up: set COACHBOT_TELEGRAM_TOKEN")
+    return found
+
+
+async def _serve(settings: Settings, parts: tuple[str, ...]) -> None:
+    store = Store.open(settings.database_url, settings.get("KEY"))
+    try:
+        store.check()
+        number = settings.get("EMERGENCY_NUMBER")
+        coachbot = build(store, channels(settings), emergency_number=number, texts=settings.texts)
+        stopped = asyncio.Event()
+        for name in (signal.SIGTERM, signal.SIGINT):
+            asyncio.get_running_loop().add_signal_handler(name, stopped.set)
+        log.info("started", parts=list(parts))
+        async with asyncio.TaskGroup() as group:
+            for part in parts:
+                group.create_task(_PARTS[part](coachbot, settings, stopped), name=part)
+        log.info("stopped")
+    finally:
+        store.close()
+
+
+async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
+    for channel in coachbot.channels.values():
+        await channel.start(coachbot.inbox.receive)
+    await stopped.wait()
+    for channel in coachbot.channels.values():
+        await channel.stop()
+
+
+async def _heartbeat(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
+    scheduler = beating(coachbot.heartbeat, settings.number("BEAT_SECONDS"))
+    scheduler.start()
+    await stopped.wait()
+    scheduler.shutdown(wait=False)
+
+
+async def _outbox(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
+    await coachbot.sender.run(stopped)
+
+
+async def _desk(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
+    app = build_app(coachbot, settings)
+    port = int(settings.number("DESK_PORT"))
+    config = uvicorn.Config(app, host=settings.get("DESK_HOST"), port=port, log_config=None, access_log=False)
+    server = _Server(config)
+    serving = asyncio.create_task(server.serve())
+    await stopped.wait()
+    server.should_exit = True
+    await serving
+
+
+class _Server(uvicorn.Server):
+    """Leaves the process's signals to us: one of them stops all parts, not just this one."""
+
+    @contextmanager
+    def capture_signals(self) -> Iterator[None]:
+        yield
+
+
+_PARTS: Mapping[str, Callable[[Coachbot, Settings, asyncio.Event], Coroutine[Any, Any, None]]] = {
+    "channels": _channels,
+    "heartbeat": _heartbeat,
+    "outbox": _outbox,
+    "desk": _desk,
+}
