@@ -16,6 +16,9 @@ _POSTGRES_SETTINGS = {
     "synchronous_commit": "on",
     "lock_timeout": f"{BUSY_SECONDS}s",
     "idle_in_transaction_session_timeout": "60s",
+    # The first of a recipient's line is one step in an ordered index. While a table grows faster than its statistics,
+    # the planner would rather fetch the whole line and sort it: 4 s, not 30 ms, to claim past 5,000 alerts for one.
+    "enable_bitmapscan": "off",
 }
 
 

@@ -10,11 +10,15 @@ from typing import Any
 
 import msgspec
 from sqlalchemy import (
-    CTE,
+    Column,
     ColumnElement,
     Connection,
+    FromClause,
+    Integer,
     Row,
+    ScalarSelect,
     Select,
+    bindparam,
     exists,
     func,
     literal_column,
@@ -22,6 +26,7 @@ from sqlalchemy import (
     or_,
     select,
 )
+from sqlalchemy.sql.dml import ReturningUpdate
 
 from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome
@@ -60,7 +65,7 @@ class Outbox:
         ids: list[int] = []
         for urgency in Urgency:
             if len(ids) < limit:
-                ids += self._claim(_next(urgency, now, limit - len(ids)), now + lease)
+                ids += self._claim(urgency, limit - len(ids), now, now + lease)
         rows = self._connection.execute(_CLAIMED.where(outbox.c.id.in_(ids))).all() if ids else []
         return sorted(map(self._claimed, rows), key=lambda one: ids.index(one.id))
 
@@ -95,8 +100,8 @@ class Outbox:
         self._connection.execute(outbox.update().where(left, again), _WAITING_AGAIN | {"not_before": now})
         expired = (outbox.c.status == WAITING) & (outbox.c.expires_at <= now)
         return [
-            *self._end(self._some(left & ~again, limit), Status.UNKNOWN, Outcome.UNKNOWN, now),
-            *self._end(self._some(expired, limit), Status.EXPIRED, Outcome.NEVER, now),
+            *self._end(self._some(left & ~again, outbox.c.lease_until, limit), Status.UNKNOWN, Outcome.UNKNOWN, now),
+            *self._end(self._some(expired, outbox.c.expires_at, limit), Status.EXPIRED, Outcome.NEVER, now),
         ]
 
     def take_back(self, case_id: int, urgencies: Sequence[Urgency], now: datetime) -> None:
@@ -146,14 +151,13 @@ class Outbox:
             return "stranger:" + self._sealer.lookup(Purpose.ADDRESS, ":".join(envelope.stranger)).hex()
         return f"clinician:{envelope.clinician_id}" if envelope.clinician_id else f"contact:{envelope.contact_id}"
 
-    def _claim(self, picked: CTE, lease_until: datetime) -> list[int]:
-        claim = outbox.update().where(outbox.c.id == picked.c.id).returning(outbox.c.id, outbox.c.not_before)
-        values = {"status": Status.CLAIMED, "lease_until": lease_until, "attempts": outbox.c.attempts + 1}
-        rows = self._connection.execute(claim.values(values)).all()
+    def _claim(self, urgency: Urgency, most: int, now: datetime, until: datetime) -> list[int]:
+        wanted = {"level": int(urgency), "most": most, "now": now, "until": until}
+        rows = self._connection.execute(_CLAIM, wanted).all()
         return [row.id for row in sorted(rows, key=lambda row: (row.not_before, row.id))]
 
-    def _some(self, condition: ColumnElement[bool], limit: int) -> list[int]:
-        query = select(outbox.c.id).where(condition).order_by(outbox.c.id).limit(limit)
+    def _some(self, condition: ColumnElement[bool], order: Column[datetime], limit: int) -> list[int]:
+        query = select(outbox.c.id).where(condition).order_by(order).limit(limit)
         return list(self._connection.execute(query.with_for_update(skip_locked=True)).scalars())
 
     def _end(
@@ -213,37 +217,43 @@ class Outbox:
         return self._sealer.open(Purpose.ADDRESS, sealed).decode() if sealed else None
 
 
-def _next(urgency: Urgency, now: datetime, limit: int) -> CTE:
-    """The next messages to send at one urgency. Locked, and those locked by another process passed by."""
-    row = outbox.alias("candidate")
-    flying = outbox.alias("flying")
-    in_flight = exists().where(flying.c.recipient == row.c.recipient, flying.c.status == CLAIMED)
-    return (
-        select(row.c.id)
-        .where(row.c.status == WAITING, row.c.urgency == int(urgency), row.c.not_before <= now, _fresh(row, now))
-        .where(row.c.id == _first_in_line(row, now), ~in_flight)
-        .order_by(row.c.not_before, row.c.id)
-        .limit(limit)
-        .with_for_update(skip_locked=True)
-        .cte("picked")
-    )
+def _fresh(row: FromClause) -> ColumnElement[bool]:
+    return or_(row.c.expires_at.is_(None), row.c.expires_at > bindparam("now"))
 
 
-def _first_in_line(row: Any, now: datetime) -> Any:
+def _first_in_line(row: FromClause) -> ScalarSelect[int]:
     line = outbox.alias("line")
     return (
         select(line.c.id)
-        .where(line.c.recipient == row.c.recipient, line.c.status == WAITING, _fresh(line, now))
+        .where(line.c.recipient == row.c.recipient, line.c.status == WAITING, _fresh(line))
         .order_by(line.c.urgency, line.c.id)
-        .limit(1)
+        .limit(literal_column("1"))
         .scalar_subquery()
     )
 
 
-def _fresh(row: Any, now: datetime) -> ColumnElement[bool]:
-    return or_(row.c.expires_at.is_(None), row.c.expires_at > now)
+def _claim_next() -> ReturningUpdate[Any]:
+    """Claim the next messages of one urgency. Locked by the way, and those that another process has locked passed by.
+
+    Urgency and limit are put into the statement, not bound to it: PostgreSQL would plan for any limit, and badly.
+    """
+    row, flying = outbox.alias("candidate"), outbox.alias("flying")
+    in_flight = exists().where(flying.c.recipient == row.c.recipient, flying.c.status == CLAIMED)
+    picked = (
+        select(row.c.id)
+        .where(row.c.status == WAITING, row.c.urgency == bindparam("level", type_=Integer, literal_execute=True))
+        .where(row.c.not_before <= bindparam("now"), _fresh(row), row.c.id == _first_in_line(row), ~in_flight)
+        .order_by(row.c.not_before, row.c.id)
+        .limit(bindparam("most", type_=Integer, literal_execute=True))
+        .with_for_update(skip_locked=True)
+        .cte("picked")
+    )
+    values = {"status": CLAIMED, "lease_until": bindparam("until"), "attempts": outbox.c.attempts + 1}
+    claim = outbox.update().where(outbox.c.id == picked.c.id).values(values)
+    return claim.returning(outbox.c.id, outbox.c.not_before)
 
 
+_CLAIM = _claim_next()
 _CLAIMED: Select[Any] = (
     select(
         outbox,

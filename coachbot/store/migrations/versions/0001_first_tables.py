@@ -45,7 +45,7 @@ def _cases() -> None:
         sa.Column("changed_at", INSTANT, nullable=False),
         sa.Column("due_at", INSTANT, nullable=True),
         sa.Column("document", sa.LargeBinary(), nullable=False),
-        sa.PrimaryKeyConstraint("id", name="pk_cases"),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_cases")),
         sqlite_autoincrement=True,
     )
     _partial("ix_cases_due", "cases", ["due_at", "id"], "due_at IS NOT NULL")
@@ -67,10 +67,10 @@ def _clinicians() -> None:
         sa.Column("totp", sa.LargeBinary(), nullable=True),
         sa.Column("awaiting_case_id", ID, nullable=True),
         sa.Column("created_at", INSTANT, nullable=False),
-        sa.CheckConstraint("duty IN ('on_call', 'backup', 'none')", name="ck_clinicians_duty"),
-        sa.CheckConstraint("role IN ('clinician', 'admin', 'researcher')", name="ck_clinicians_role"),
-        sa.PrimaryKeyConstraint("id", name="pk_clinicians"),
-        sa.UniqueConstraint("name", name="uq_clinicians_name"),
+        sa.CheckConstraint("duty IN ('on_call', 'backup', 'none')", name=op.f("ck_clinicians_duty")),
+        sa.CheckConstraint("role IN ('clinician', 'admin', 'researcher')", name=op.f("ck_clinicians_role")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_clinicians")),
+        sa.UniqueConstraint("name", name=op.f("uq_clinicians_name")),
         sqlite_autoincrement=True,
     )
     op.create_index("ix_clinicians_address", "clinicians", ["address_hash", "channel"])
@@ -88,11 +88,11 @@ def _contacts() -> None:
         sa.Column("address", sa.LargeBinary(), nullable=False),
         sa.Column("active", sa.Boolean(), nullable=False),
         sa.Column("joined_at", INSTANT, nullable=False),
-        sa.PrimaryKeyConstraint("id", name="pk_contacts"),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_contacts")),
         sqlite_autoincrement=True,
     )
     op.create_index("ix_contacts_address", "contacts", ["address_hash", "channel"])
-    op.create_index("ix_contacts_case_id", "contacts", ["case_id"])
+    op.create_index(op.f("ix_contacts_case_id"), "contacts", ["case_id"])
     _partial("uq_contacts_active", "contacts", ["case_id", "channel", "address_hash"], "active", unique=True)
 
 
@@ -101,7 +101,7 @@ def _heartbeats() -> None:
         "heartbeats",
         sa.Column("process", sa.Text(), nullable=False),
         sa.Column("at", INSTANT, nullable=False),
-        sa.PrimaryKeyConstraint("process", name="pk_heartbeats"),
+        sa.PrimaryKeyConstraint("process", name=op.f("pk_heartbeats")),
     )
 
 
@@ -126,17 +126,17 @@ def _outbox() -> None:
         sa.Column("settled_at", INSTANT, nullable=True),
         sa.Column("channel_id", sa.Text(), nullable=True),
         sa.Column("farewell", sa.Boolean(), nullable=False),
-        sa.CheckConstraint("(status = 'claimed') = (lease_until IS NOT NULL)", name="ck_outbox_lease"),
-        sa.CheckConstraint("(status IN ('waiting', 'claimed')) = (settled_at IS NULL)", name="ck_outbox_settled"),
+        sa.CheckConstraint("(status = 'claimed') = (lease_until IS NOT NULL)", name=op.f("ck_outbox_lease")),
+        sa.CheckConstraint("(status IN ('waiting', 'claimed')) = (settled_at IS NULL)", name=op.f("ck_outbox_settled")),
         sa.CheckConstraint(
             "status IN ('waiting', 'claimed', 'sent', 'never', 'gone', 'unknown', 'expired', 'cancelled')",
-            name="ck_outbox_status",
+            name=op.f("ck_outbox_status"),
         ),
-        sa.PrimaryKeyConstraint("id", name="pk_outbox"),
-        sa.UniqueConstraint("case_id", "key", "recipient", name="uq_outbox_case_id_key_recipient"),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_outbox")),
+        sa.UniqueConstraint("case_id", "key", "recipient", name=op.f("uq_outbox_case_id_key_recipient")),
         sqlite_autoincrement=True,
     )
-    op.create_index("ix_outbox_case_id", "outbox", ["case_id"])
+    op.create_index(op.f("ix_outbox_case_id"), "outbox", ["case_id"])
     _partial("ix_outbox_expiry", "outbox", ["expires_at"], "status = 'waiting' AND expires_at IS NOT NULL")
     _partial("ix_outbox_lease", "outbox", ["lease_until"], "status = 'claimed'")
     _partial("ix_outbox_line", "outbox", ["recipient", "urgency", "id"], "status = 'waiting'")
@@ -150,7 +150,7 @@ def _settings() -> None:
         "settings",
         sa.Column("key", sa.Text(), nullable=False),
         sa.Column("value", sa.Text(), nullable=False),
-        sa.PrimaryKeyConstraint("key", name="pk_settings"),
+        sa.PrimaryKeyConstraint("key", name=op.f("pk_settings")),
     )
 
 
@@ -164,7 +164,7 @@ def _tombstones() -> None:
         sa.Column("nights", sa.Integer(), nullable=False),
         sa.Column("received", sa.Integer(), nullable=False),
         sa.Column("sent", sa.Integer(), nullable=False),
-        sa.PrimaryKeyConstraint("case_id", name="pk_tombstones"),
+        sa.PrimaryKeyConstraint("case_id", name=op.f("pk_tombstones")),
     )
 
 
@@ -180,10 +180,12 @@ def _alerts() -> None:
         sa.Column("next_step_at", INSTANT, nullable=True),
         sa.Column("acknowledged_at", INSTANT, nullable=True),
         sa.Column("acknowledged_by", sa.Text(), nullable=True),
-        sa.CheckConstraint("(acknowledged_at IS NULL) = (acknowledged_by IS NULL)", name="ck_alerts_acknowledged"),
-        sa.CheckConstraint("number >= 1", name="ck_alerts_number"),
-        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_alerts_case_id"),
-        sa.PrimaryKeyConstraint("case_id", "number", name="pk_alerts"),
+        sa.CheckConstraint(
+            "(acknowledged_at IS NULL) = (acknowledged_by IS NULL)", name=op.f("ck_alerts_acknowledged")
+        ),
+        sa.CheckConstraint("number >= 1", name=op.f("ck_alerts_number")),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name=op.f("fk_alerts_case_id")),
+        sa.PrimaryKeyConstraint("case_id", "number", name=op.f("pk_alerts")),
     )
     _partial("ix_alerts_open", "alerts", ["raised_at"], "acknowledged_at IS NULL")
 
@@ -197,8 +199,8 @@ def _history() -> None:
         sa.Column("actor", sa.Text(), nullable=False),
         sa.Column("at", INSTANT, nullable=False),
         sa.Column("payload", sa.LargeBinary(), nullable=False),
-        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_history_case_id"),
-        sa.PrimaryKeyConstraint("case_id", "seq", name="pk_history"),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name=op.f("fk_history_case_id")),
+        sa.PrimaryKeyConstraint("case_id", "seq", name=op.f("pk_history")),
     )
 
 
@@ -211,10 +213,10 @@ def _invites() -> None:
         sa.Column("created_at", INSTANT, nullable=False),
         sa.Column("expires_at", INSTANT, nullable=False),
         sa.Column("used_at", INSTANT, nullable=True),
-        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_invites_case_id"),
-        sa.PrimaryKeyConstraint("code_hash", name="pk_invites"),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name=op.f("fk_invites_case_id")),
+        sa.PrimaryKeyConstraint("code_hash", name=op.f("pk_invites")),
     )
-    op.create_index("ix_invites_case_id", "invites", ["case_id"])
+    op.create_index(op.f("ix_invites_case_id"), "invites", ["case_id"])
 
 
 def _messages() -> None:
@@ -235,14 +237,14 @@ def _messages() -> None:
         sa.Column("unread_at", INSTANT, nullable=True),
         sa.Column("read_at", INSTANT, nullable=True),
         sa.Column("read_by", sa.Text(), nullable=True),
-        sa.CheckConstraint("(read_at IS NULL) = (read_by IS NULL)", name="ck_messages_read"),
-        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_messages_case_id"),
-        sa.PrimaryKeyConstraint("id", name="pk_messages"),
-        sa.UniqueConstraint("channel", "channel_id", name="uq_messages_channel_channel_id"),
+        sa.CheckConstraint("(read_at IS NULL) = (read_by IS NULL)", name=op.f("ck_messages_read")),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name=op.f("fk_messages_case_id")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_messages")),
+        sa.UniqueConstraint("channel", "channel_id", name=op.f("uq_messages_channel_channel_id")),
         sqlite_autoincrement=True,
     )
-    op.create_index("ix_messages_address_hash", "messages", ["address_hash"])
-    op.create_index("ix_messages_case_id", "messages", ["case_id"])
+    op.create_index(op.f("ix_messages_address_hash"), "messages", ["address_hash"])
+    op.create_index(op.f("ix_messages_case_id"), "messages", ["case_id"])
     _partial("ix_messages_unread", "messages", ["unread_at"], "unread_at IS NOT NULL AND read_at IS NULL")
     _partial("ix_messages_unsettled", "messages", ["id"], "outcome IS NULL")
 
@@ -259,11 +261,11 @@ def _nights() -> None:
         sa.Column("candy_kind", sa.Text(), nullable=False),
         sa.Column("candy_mm", sa.SmallInteger(), nullable=False),
         sa.Column("best", sa.Text(), nullable=True),
-        sa.CheckConstraint("best IN ('center', 'left', 'right', 'up', 'down')", name="ck_nights_best"),
-        sa.CheckConstraint("number BETWEEN 1 AND 60", name="ck_nights_number"),
-        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name="fk_nights_case_id"),
-        sa.PrimaryKeyConstraint("case_id", "number", name="pk_nights"),
-        sa.UniqueConstraint("case_id", "day", name="uq_nights_case_id_day"),
+        sa.CheckConstraint("best IN ('center', 'left', 'right', 'up', 'down')", name=op.f("ck_nights_best")),
+        sa.CheckConstraint("number BETWEEN 1 AND 60", name=op.f("ck_nights_number")),
+        sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name=op.f("fk_nights_case_id")),
+        sa.PrimaryKeyConstraint("case_id", "number", name=op.f("pk_nights")),
+        sa.UniqueConstraint("case_id", "day", name=op.f("uq_nights_case_id_day")),
     )
 
 
@@ -278,15 +280,15 @@ def _swallows() -> None:
         sa.Column("rating", sa.SmallInteger(), nullable=True),
         sa.Column("went_down", sa.Boolean(), nullable=False),
         sa.Column("skipped", sa.Boolean(), nullable=False),
-        sa.CheckConstraint("position IN ('center', 'left', 'right', 'up', 'down')", name="ck_swallows_position"),
+        sa.CheckConstraint("position IN ('center', 'left', 'right', 'up', 'down')", name=op.f("ck_swallows_position")),
         sa.CheckConstraint(
-            "(rating IS NOT NULL) = went_down AND NOT (skipped AND went_down)", name="ck_swallows_consistent"
+            "(rating IS NOT NULL) = went_down AND NOT (skipped AND went_down)", name=op.f("ck_swallows_consistent")
         ),
-        sa.CheckConstraint("place BETWEEN 1 AND 5", name="ck_swallows_place"),
-        sa.CheckConstraint("rating BETWEEN 1 AND 5", name="ck_swallows_rating"),
+        sa.CheckConstraint("place BETWEEN 1 AND 5", name=op.f("ck_swallows_place")),
+        sa.CheckConstraint("rating BETWEEN 1 AND 5", name=op.f("ck_swallows_rating")),
         sa.ForeignKeyConstraint(
-            ["case_id", "night"], ["nights.case_id", "nights.number"], name="fk_swallows_case_id_night"
+            ["case_id", "night"], ["nights.case_id", "nights.number"], name=op.f("fk_swallows_case_id_night")
         ),
-        sa.PrimaryKeyConstraint("case_id", "night", "position", name="pk_swallows"),
-        sa.UniqueConstraint("case_id", "night", "place", name="uq_swallows_case_id_night_place"),
+        sa.PrimaryKeyConstraint("case_id", "night", "position", name=op.f("pk_swallows")),
+        sa.UniqueConstraint("case_id", "night", "place", name=op.f("uq_swallows_case_id_night_place")),
     )

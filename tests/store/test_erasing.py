@@ -1,0 +1,151 @@
+"""Promises about erasing: nothing is left of a family but that there was one."""
+
+from collections.abc import Iterator
+from datetime import timedelta
+from typing import Any
+
+import pytest
+from sqlalchemy import select
+
+from coachbot.coach.actions import Urgency
+from coachbot.coach.case import Role
+from coachbot.coach.events import Outcome, Replied
+from coachbot.programme.positions import Position
+from coachbot.store import Envelope, NoSuchCaseError, Store, Tombstone, Transaction, UnsealError
+from coachbot.store.sealing import Purpose, Sealer
+from coachbot.store.tables import metadata
+from conftest import KEY
+from helpers.cases import CHILD, EVENING, MINUTE, draft, with_alert, with_mark, with_night
+
+PHONE = "+351912345678"
+LEASE = 2 * MINUTE
+SEALER = Sealer(KEY)
+
+
+def family(store: Store, phone: str = PHONE, name: str = CHILD) -> int:
+    """A family with a bit of everything. Returns the case's id."""
+
+    def work(tx: Transaction) -> int:
+        case = tx.cases.add(draft(name), EVENING)
+        tx.invites.add(case.id, Role.PARENT, f"code of {name}", EVENING, EVENING + MINUTE)
+        contact = tx.people.add_contact(case.id, Role.PARENT, channel="sms", address=phone, language="en", now=EVENING)
+        tx.messages.receive("sms", f"before {name}", phone, text=f"hello from {name}", button=None, at=EVENING)
+        message = tx.messages.receive("sms", f"{name} rated", phone, text=f"{name} says 4", button=None, at=EVENING)
+        assert message
+        tx.messages.settle(message, "decided", case_id=case.id, contact_id=contact, evidence=(name,))
+        new = with_alert(with_mark(with_night(case), Position.UP, 4, note=name))
+        event = Replied(contact=contact, text=f"{name} says 4", message=message)
+        tx.cases.save(case, new, event, EVENING, EVENING)
+        to: dict[str, Any] = {"case_id": case.id, "contact_id": contact}
+        tx.outbox.add([Envelope(key="said", urgency=Urgency.REPLY, text=f"Well done {name}", **to)], EVENING)
+        [said] = tx.outbox.claim(EVENING, 1, LEASE)
+        tx.outbox.settle(said.id, Outcome.SENT, EVENING)
+        tx.outbox.add(
+            [
+                Envelope(key="night", urgency=Urgency.PROMPT, text=f"Tonight {name} …", **to),
+                Envelope(key="erased", urgency=Urgency.REPLY, text=f"All about {name} is erased", **to),
+            ],
+            EVENING,
+        )
+        return case.id
+
+    return store.run(work)
+
+
+def kept(store: Store) -> str:
+    """All that is in all tables, with everything opened that the key opens."""
+
+    def work(tx: Transaction) -> Iterator[str]:
+        for table in metadata.sorted_tables:
+            for row in tx._connection.execute(select(table)):
+                yield table.name + repr([opened(value) if isinstance(value, bytes) else value for value in row])
+
+    return store.run(lambda tx: "\n".join(work(tx)))
+
+
+def opened(value: bytes) -> bytes:
+    """What was sealed, whatever for; a lookup's bytes as they are."""
+    for purpose in Purpose:
+        try:
+            return SEALER.open(purpose, value)
+        except UnsealError:
+            continue
+    return value
+
+
+def count(store: Store, *tables: str) -> list[int]:
+    """How many rows each table has."""
+    return store.run(lambda tx: [len(tx._connection.execute(select(metadata.tables[table])).all()) for table in tables])
+
+
+def test_erasing_leaves_nothing_but_a_tombstone(store: Store) -> None:
+    """When the last message has gone, no table holds a word, an address or a row of the family."""
+    case_id = family(store)
+    assert kept(store).count(CHILD) > 5
+    stone = store.run(lambda tx: tx.erase(case_id, EVENING + MINUTE))
+    [last] = store.run(lambda tx: tx.outbox.claim(EVENING + MINUTE, 10, LEASE))
+    store.run(lambda tx: tx.outbox.settle(last.id, Outcome.SENT, EVENING + MINUTE))
+
+    assert stone == Tombstone(
+        case_id=case_id, created_at=EVENING, erased_at=EVENING + MINUTE, events=2, nights=1, received=1, sent=1
+    )
+    assert CHILD not in kept(store)
+    assert PHONE not in kept(store)
+    assert kept(store).splitlines() == [line for line in kept(store).splitlines() if line.startswith("tombstones")]
+    with pytest.raises(NoSuchCaseError):
+        store.run(lambda tx: tx.cases.load(case_id))
+    with pytest.raises(NoSuchCaseError):
+        store.run(lambda tx: tx.erase(case_id, EVENING))
+
+
+def test_what_the_family_is_still_to_be_told_is_sent_first(store: Store) -> None:
+    """The confirmation goes out although all else has gone; a prompt to practise does not."""
+    case_id = family(store)
+    store.run(lambda tx: tx.erase(case_id, EVENING))
+    found = store.run(lambda tx: tx.people.find("sms", PHONE))
+    waiting = store.run(lambda tx: tx.outbox.claim(EVENING, 10, LEASE))
+
+    assert found == []
+    assert [(one.key, one.address) for one in waiting] == [("erased", PHONE)]
+    assert count(store, "cases", "history", "nights", "swallows", "alerts", "messages", "invites") == [0] * 7
+
+
+@pytest.mark.parametrize("outcome", list(Outcome))
+def test_however_the_last_send_ends_the_address_goes(store: Store, outcome: Outcome) -> None:
+    """Sent or not, the confirmation is not kept longer."""
+    case_id = family(store)
+    store.run(lambda tx: tx.erase(case_id, EVENING))
+    [last] = store.run(lambda tx: tx.outbox.claim(EVENING, 10, LEASE))
+    store.run(lambda tx: tx.outbox.settle(last.id, outcome, EVENING))
+
+    assert count(store, "outbox", "contacts") == [0, 0]
+
+
+def test_a_confirmation_that_its_sender_died_over_goes_too(store: Store) -> None:
+    """Nothing of an erased family hangs on a lease."""
+    case_id = family(store)
+    store.run(lambda tx: tx.erase(case_id, EVENING))
+    store.run(lambda tx: tx.outbox.claim(EVENING, 10, LEASE))
+    store.run(lambda tx: tx.outbox.lapse(EVENING + timedelta(hours=1)))
+
+    assert count(store, "outbox", "contacts") == [0, 0]
+
+
+def test_another_family_is_left_as_it_was(store: Store) -> None:
+    """Also one that shares the telephone: a sibling's case keeps its contact and what was said before the link."""
+    sibling, erased = family(store, name="Other"), family(store)
+    store.run(lambda tx: tx.erase(erased, EVENING))
+
+    assert store.run(lambda tx: tx.cases.load(sibling)).child.name == "Other"
+    assert [one.case_id for one in store.run(lambda tx: tx.people.find("sms", PHONE))] == [sibling]
+    assert len(store.run(lambda tx: tx.messages.of_case(sibling))) == 1
+    assert len(list(store.run(lambda tx: list(tx.cases.history(sibling))))) == 2
+
+
+def test_an_erased_case_s_number_is_not_given_again(store: Store) -> None:
+    """A tombstone's number stands for one family only."""
+    erased = family(store)
+    store.run(lambda tx: tx.erase(erased, EVENING))
+
+    assert family(store) > erased
+    assert count(store, "tombstones") == [1]
