@@ -53,10 +53,10 @@ def sqlite_url(sqlite_template: Path, tmp_path: Path) -> str:
 
 @pytest.fixture
 def postgres_url(postgres_database: str) -> str:
-    """The URL of an empty PostgreSQL database."""
-    tables = ", ".join(f'"{table}"' for table in metadata.tables)
+    """The URL of an empty PostgreSQL database. Deleting few rows is far quicker than truncating many tables."""
+    empty = "; ".join(f'DELETE FROM "{table}"' for table in reversed(metadata.sorted_tables))
     with psycopg.connect(_plain(postgres_database), autocommit=True) as connection:
-        connection.execute(f"TRUNCATE {tables} RESTART IDENTITY")
+        connection.execute(f"SET synchronous_commit = off; {empty}")
     return postgres_database
 
 
