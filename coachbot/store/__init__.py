@@ -1,5 +1,6 @@
 """Keeps it: tables, migrations, and the only SQL."""
 
+from coachbot.store.access import Accessed
 from coachbot.store.cases import Change, Summary
 from coachbot.store.envelopes import Backlog, Body, Claimed, EndedSend, Envelope, Status, Written
 from coachbot.store.erasing import Tombstone
@@ -14,12 +15,15 @@ from coachbot.store.errors import (
     UnsealError,
 )
 from coachbot.store.messages import Message
+from coachbot.store.notes import Note
 from coachbot.store.people import Clinician, ContactRow, Invite, InviteFault, SignIn
 from coachbot.store.sealing import new_key
+from coachbot.store.sessions import Session
 from coachbot.store.store import Store, Work
 from coachbot.store.transaction import Transaction
 
 __all__ = [
+    "Accessed",
     "Backlog",
     "BadKeyError",
     "Body",
@@ -34,7 +38,9 @@ __all__ = [
     "LawError",
     "Message",
     "NoSuchCaseError",
+    "Note",
     "SchemaError",
+    "Session",
     "SignIn",
     "StaleCaseError",
     "Status",

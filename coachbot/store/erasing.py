@@ -18,6 +18,7 @@ from coachbot.store.tables import (
     invites,
     messages,
     nights,
+    notes,
     outbox,
     swallows,
     tombstones,
@@ -57,7 +58,7 @@ def erase(connection: Connection, case_id: int, now: datetime) -> Tombstone:
     )
     _delete_messages(connection, case_id)
     _delete_outgoing(connection, case_id)
-    for table in (swallows, nights, alerts, history, invites):
+    for table in (swallows, nights, alerts, history, invites, notes):
         connection.execute(table.delete().where(table.c.case_id == case_id))
     connection.execute(clinicians.update().where(clinicians.c.awaiting_case_id == case_id), {"awaiting_case_id": None})
     connection.execute(cases.delete().where(cases.c.id == case_id))

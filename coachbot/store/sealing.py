@@ -41,6 +41,7 @@ class Purpose(StrEnum):
     ADDRESS = "address"
     INVITE = "invite"
     SIGN_IN = "sign-in"
+    NOTE = "note"
 
 
 @dataclass(frozen=True, slots=True)

@@ -169,7 +169,7 @@ clinicians = Table(
     Column("created_at", Instant, nullable=False),
     Index("ix_clinicians_address", "address_hash", "channel"),
     CheckConstraint("duty IN ('on_call', 'backup', 'none')", name="duty"),
-    CheckConstraint("role IN ('clinician', 'admin', 'researcher')", name="role"),
+    CheckConstraint("role IN ('clinician', 'lead', 'researcher')", name="role"),
     sqlite_autoincrement=True,
 )
 
@@ -261,3 +261,50 @@ settings = Table(
     Column("key", Text, primary_key=True),
     Column("value", Text, nullable=False),
 )
+
+sessions = Table(
+    "sessions",
+    metadata,
+    Column("token_hash", LargeBinary, primary_key=True),
+    Column("clinician_id", Id, ForeignKey("clinicians.id"), nullable=False, index=True),
+    Column("begun_at", Instant, nullable=False),
+    Column("seen_at", Instant, nullable=False),
+)
+
+one_time_codes = Table(
+    "one_time_codes",
+    metadata,
+    Column("clinician_id", Id, ForeignKey("clinicians.id"), primary_key=True, autoincrement=False),
+    Column("step", Id, nullable=False),
+)
+"""The time step of the code that each clinician used last: neither it nor an older one opens again."""
+
+access = Table(
+    "access",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("at", Instant, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("case_id", Id, index=True),
+    Column("what", Text, nullable=False),
+    sqlite_autoincrement=True,
+)
+"""Who looked at, took out or changed what, and when. Rows are only ever added: triggers refuse the rest.
+
+`case_id` without a foreign key: that somebody looked stays known after the family has been erased.
+"""
+
+notes = Table(
+    "notes",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("case_id", Id, ForeignKey("cases.id"), nullable=False, index=True),
+    Column("alert", Integer),
+    Column("at", Instant, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("kind", Text, nullable=False),
+    Column("words", LargeBinary, nullable=False),
+    CheckConstraint("kind IN ('note', 'call', 'screening')", name="kind"),
+    sqlite_autoincrement=True,
+)
+"""What clinicians wrote about a family for each other."""

@@ -4,14 +4,18 @@ from datetime import datetime
 
 from sqlalchemy import Connection
 
+from coachbot.store.access import Access
+from coachbot.store.board import Board
 from coachbot.store.cases import Cases
 from coachbot.store.clinic import Clinic
 from coachbot.store.envelopes import Written
 from coachbot.store.erasing import Tombstone, erase
 from coachbot.store.messages import Message, Messages
+from coachbot.store.notes import Notes
 from coachbot.store.outbox import Outbox
 from coachbot.store.people import Clinicians, Invites, People
 from coachbot.store.sealing import Sealer
+from coachbot.store.sessions import Sessions
 
 
 class Transaction:
@@ -26,6 +30,10 @@ class Transaction:
         self.invites = Invites(connection, sealer)
         self.clinicians = Clinicians(connection, sealer)
         self.clinic = Clinic(connection)
+        self.sessions = Sessions(connection)
+        self.access = Access(connection)
+        self.notes = Notes(connection, sealer)
+        self.board = Board(connection, sealer)
 
     def erase(self, case_id: int, now: datetime) -> Tombstone:
         """Erase what is kept about a family; see `erasing`."""

@@ -68,7 +68,7 @@ def _clinicians() -> None:
         sa.Column("awaiting_case_id", ID, nullable=True),
         sa.Column("created_at", INSTANT, nullable=False),
         sa.CheckConstraint("duty IN ('on_call', 'backup', 'none')", name=op.f("ck_clinicians_duty")),
-        sa.CheckConstraint("role IN ('clinician', 'admin', 'researcher')", name=op.f("ck_clinicians_role")),
+        sa.CheckConstraint("role IN ('clinician', 'lead', 'researcher')", name=op.f("ck_clinicians_role")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_clinicians")),
         sa.UniqueConstraint("name", name=op.f("uq_clinicians_name")),
         sqlite_autoincrement=True,

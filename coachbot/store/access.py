@@ -1,0 +1,48 @@
+"""The log of access: who looked at, took out or changed a child's record, and when. It can only be added to."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import Connection, select
+
+from coachbot.store.tables import access
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Accessed:
+    """One entry: `what` is a stable word of the desk; `case_id` is None where it was about no one family."""
+
+    at: datetime
+    by: str
+    case_id: int | None
+    what: str
+
+
+class Access:
+    """The log of access of one transaction."""
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+
+    def add(self, entries: Iterable[Accessed]) -> None:
+        """Write entries down, for good."""
+        rows = [{"at": one.at, "by": one.by, "case_id": one.case_id, "what": one.what} for one in entries]
+        if rows:
+            self._connection.execute(access.insert(), rows)
+
+    def of_case(self, case_id: int) -> list[Accessed]:
+        """All entries about one family, oldest first."""
+        query = select(access).where(access.c.case_id == case_id).order_by(access.c.id)
+        return [_entry(row) for row in self._connection.execute(query).mappings()]
+
+    def latest(self, limit: int) -> list[Accessed]:
+        """The newest entries, newest first."""
+        query = select(access).order_by(access.c.id.desc()).limit(limit)
+        return [_entry(row) for row in self._connection.execute(query).mappings()]
+
+
+def _entry(row: object) -> Accessed:
+    columns = dict(row)  # type: ignore[call-overload]
+    columns.pop("id")
+    return Accessed(**columns)
