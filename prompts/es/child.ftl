@@ -1,294 +1,294 @@
-# What a child is told. Third grade at most. $tone is young (5 to 7), middle (8 to 12) or teen (13 and over).
+# Lo que se dice a niñas, niños y adolescentes. De tú. $tone es young (5 a 7), middle (8 a 12) o teen (13 o más).
 
-## Joining
+## La entrada
 
-consent-wait = Hi { $child }! A grown-up has to say yes first. Ask them to look at their phone.
+consent-wait = ¡Hola, { $child }! Antes, un adulto tiene que decir que sí. Pídele que mire su teléfono.
 welcome = { $tone ->
-    [young] Hi { $child }! I am your swallow coach. We start at { $bedtime } with a small lesson. Then we play { $nights } nights. A grown-up is with you each time.
-    [teen] Hi { $child }. I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. An adult is there each time.
-   *[middle] Hi { $child }! I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. A grown-up is there each time.
+    [young] ¡Hola, { $child }! Te voy a ayudar a tragar. A las { $bedtime } hay una lección corta. Luego jugamos { $nights } noches. Siempre hay un adulto contigo.
+    [teen] Hola, { $child }. Te voy a ayudar a tragar. A las { $bedtime } hay una lección corta. Luego van { $nights } noches, de cinco minutos. Siempre hay un adulto contigo.
+   *[middle] ¡Hola, { $child }! Te voy a ayudar a tragar. A las { $bedtime } hay una lección corta. Luego van { $nights } noches, de cinco minutos. Siempre hay un adulto contigo.
 }
-welcome-also = Hi { $child }! I write each night at { $bedtime }. Do you need help right now? Tell a grown-up or call { $emergency }. Do not wait for me.
+welcome-also = ¡Hola, { $child }! Te escribo cada noche a las { $bedtime }. ¿Pasa algo grave? Díselo a un adulto o llama al { $emergency }. No me esperes.
 
-## Lesson
+## La lección
 
 lesson-intro = { $tone ->
-    [young] Time for the lesson! Get a cup of water, one small candy and your grown-up. Go slow. There is no rush.
-    [teen] Time for the lesson. You need water, one small candy and an adult. Set your own pace.
-   *[middle] Time for the lesson! You need water, one small candy and a grown-up. Take your time.
+    [young] ¡Hoy toca la lección! Trae un vaso de agua, un caramelo pequeño y a tu adulto. Ve sin prisa.
+    [teen] Hoy toca la lección. Necesitas agua, un caramelo pequeño y un adulto. Ve a tu ritmo.
+   *[middle] ¡Hoy toca la lección! Necesitas agua, un caramelo pequeño y un adulto. Ve sin prisa.
 }
-lesson-again = Here is the lesson. Go as slow as you like.
+lesson-again = Aquí va la lección. Ve tan lento como quieras.
 lesson-throat = { $tone ->
     [young]
-        Your throat is soft and wide. It can stretch like the neck of a sock!
+        Tu garganta es blanda y ancha. ¡Se estira como un calcetín!
 
-        Put your hand on your neck. Now swallow. Did you feel it jump? That was your throat. It just made room for you.
+        Pon la mano en el cuello. Ahora traga. ¿Notas cómo salta? Es tu garganta. Te hizo sitio.
 
-        Tap Next when you felt it.
+        Toca Siguiente cuando lo notes.
     [teen]
-        Your throat is soft, and it is wide. Each bite of lunch is much bigger than a pill.
+        Tu garganta es blanda y ancha. Un bocado de pan es mucho más grande que una pastilla.
 
-        Put two fingers on your neck and swallow. Feel it lift? That is how the way down opens up. It does so all day long.
+        Pon dos dedos en el cuello y traga. ¿Notas cómo sube? Así se abre el paso. Lo hace todo el día.
 
-        Tap Next when you felt it.
+        Toca Siguiente cuando lo notes.
    *[middle]
-        Your throat is soft and wide. It can stretch like the neck of a sock. A bite of bread is much bigger than a pill.
+        Tu garganta es blanda y ancha. Se estira como un calcetín. Un bocado de pan es mucho más grande que una pastilla.
 
-        Put your hand on your neck and swallow. Did you feel it jump? That is how it makes room.
+        Pon la mano en el cuello y traga. ¿Notas cómo salta? Así te hace sitio.
 
-        Tap Next when you felt it.
+        Toca Siguiente cuando lo notes.
 }
     .sms =
-    Your throat is soft and wide. It can stretch like the neck of a sock.
-    Put your hand on your neck and swallow. Did you feel it jump? That is how it makes room.
-    Reply NEXT when you felt it.
+    Tu garganta es blanda y ancha. Se estira como un calcetín.
+    Pon la mano en el cuello y traga. ¿Notas cómo salta? Así te hace sitio.
+    Manda SIGUIENTE cuando lo notes.
 lesson-posture = { $tone ->
-    [young] Sit tall like a king or a queen. Back straight. Feet flat. Not on the couch! Then the way down is straight too.
-    [teen] Sit up tall on a firm chair. Back straight, feet flat. Not on the couch. Then the way down is straight too.
-   *[middle] Sit tall on a firm chair. Back straight. Feet flat. Not on the couch! Then the way down is straight too.
+    [young] Siéntate como un rey o una reina. La espalda, recta. Los pies, en el suelo. ¡En el sofá no! Así el paso va recto.
+    [teen] Siéntate en una silla firme. La espalda, recta. Los pies, en el suelo. En el sofá no. Así el paso va recto.
+   *[middle] Siéntate en una silla firme. La espalda, recta. Los pies, en el suelo. ¡En el sofá no! Así el paso va recto.
 }
-    .sms = Sit tall on a firm chair. Back straight. Feet flat. Then the way down is straight too. Reply NEXT.
+    .sms = Siéntate en una silla firme. La espalda, recta. Los pies, en el suelo. Así el paso va recto. Manda SIGUIENTE.
 lesson-water =
-    Just water now. { $position-key ->
-        [left] Turn your head to your left hand. Be gentle.
-        [right] Turn your head to your right hand. Be gentle.
-        [up] Lift your chin just a bit. Not far back!
-        [down] Put your chin down to your chest.
-       *[center] Look straight ahead.
-    } Stay like that. Take one small sip and swallow. Does your neck hurt? Then leave this one out.
+    Ahora solo agua. { $position-key ->
+        [left] Gira la cabeza a tu mano izquierda. Muy suave.
+        [right] Gira la cabeza a tu mano derecha. Muy suave.
+        [up] Sube la barbilla solo un poco. ¡No del todo atrás!
+        [down] Baja la barbilla al pecho.
+       *[center] Mira al frente.
+    } Sin moverte, toma un sorbo y traga. ¿Te duele el cuello? Pues deja esta.
     .sms =
-    Just water. { $position-key ->
-        [left] Turn your head to your left hand.
-        [right] Turn your head to your right hand.
-        [up] Lift your chin just a bit.
-        [down] Put your chin down to your chest.
-       *[center] Look straight ahead.
-    } Take one small sip and swallow. Does your neck hurt? Then leave it out. Reply NEXT.
+    Solo agua. { $position-key ->
+        [left] Gira la cabeza a tu mano izquierda.
+        [right] Gira la cabeza a tu mano derecha.
+        [up] Sube la barbilla solo un poco.
+        [down] Baja la barbilla al pecho.
+       *[center] Mira al frente.
+    } Toma un sorbo y traga. ¿Te duele el cuello? Pues deja esta. Manda SIGUIENTE.
 lesson-tongue = { $tone ->
-    [young] Where does the candy sit? Far back on your tongue, in the middle. That is its seat for the ride. Point to the spot!
-    [teen] The candy goes far back on your tongue, in the middle. At the front it just floats. Find the spot with a clean finger.
-   *[middle] The candy goes far back on your tongue, in the middle. At the front it just floats. Can you point to the spot?
+    [young] ¿Dónde va el caramelo? Atrás en la lengua, en el medio. Es su silla. ¡Dime dónde con el dedo!
+    [teen] El caramelo va atrás en la lengua, en el medio. Si va delante, flota. Busca el sitio con un dedo limpio.
+   *[middle] El caramelo va atrás en la lengua, en el medio. Si va delante, flota. ¿Ves el sitio?
 }
-    .sms = The candy goes far back on your tongue, in the middle. At the front it just floats. Can you point to the spot? Reply NEXT.
+    .sms = El caramelo va atrás en la lengua, en el medio. Si va delante, flota. ¿Ves el sitio? Manda SIGUIENTE.
 lesson-sip = { $tone ->
-    [young] Take just a small sip. With too much, the candy goes for a swim! Close your lips. One, two, gulp!
-    [teen] Take just one small sip. With too much, the candy floats. Then swallow it all in one go.
-   *[middle] Take just one small sip. With too much, the candy swims off. Then swallow it all in one gulp.
+    [young] Toma solo un sorbo. Con mucha agua, ¡el caramelo nada! Cierra la boca. Uno, dos, ¡glup!
+    [teen] Toma solo un sorbo. Con mucha agua, el caramelo flota. Traga todo de una vez.
+   *[middle] Toma solo un sorbo. Con mucha agua, el caramelo nada. Traga todo de un golpe.
 }
-    .sms = Take just one small sip. With too much, the candy swims off. Swallow it all in one gulp. Reply NEXT.
-lesson-candy = Now one { candy }. Sit tall. Look straight ahead. Candy far back, small sip, gulp! You can say no. That is fine. Did it go down?
-    .sms = Now one { candy }. Sit tall. Candy far back, small sip, gulp! You can say no. Did it go down? Reply YES, NO or SKIP.
-lesson-unclear = I did not get that. Tap Next when you are set.
-    .sms = I did not get that. Reply NEXT to go on. Did you try the candy? Reply YES, NO or SKIP.
-lesson-went-down = It went down! Now you know how that feels. Thank you for trying it.
-lesson-not-down = It did not go down. That is fine! You gave it a try, and that is what counts.
-lesson-later = No candy tonight. That is fine! You did the lesson, and that is what counts.
+    .sms = Toma solo un sorbo. Con mucha agua, el caramelo nada. Traga todo de un golpe. Manda SIGUIENTE.
+lesson-candy = Ahora, un { candy }. La espalda recta. Mira al frente. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó?
+    .sms = Ahora, un { candy }. La espalda recta. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó? Manda SI, NO o SALTAR.
+lesson-unclear = No te entendí. Toca Siguiente para ir al otro paso.
+    .sms = No te entendí. Manda SIGUIENTE para seguir. Tras el caramelo, manda SI, NO o SALTAR.
+lesson-went-down = ¡Bajó! Ya sabes qué se siente. Gracias por probar.
+lesson-not-down = No bajó. ¡Y está bien! Probaste, y eso vale.
+lesson-later = Hoy sin caramelo. ¡Y está bien! Hiciste la lección, y eso vale.
 lesson-done = { $tone ->
-    [young] That was the lesson! I will write at { $bedtime } next time. Then night one of { $nights } starts. Sleep well!
-    [teen] That was the lesson. I will write at { $bedtime }. Then night one of { $nights } starts. See you then.
-   *[middle] That was the lesson! I will write at { $bedtime }. Then night one of { $nights } starts. Sleep well!
+    [young] ¡Esa fue la lección! Te escribo a las { $bedtime }. Va a ser la noche uno de { $nights }. ¡Que duermas bien!
+    [teen] Esa fue la lección. Te escribo a las { $bedtime }. Va a ser la noche uno de { $nights }. Nos vemos.
+   *[middle] ¡Esa fue la lección! Te escribo a las { $bedtime }. Va a ser la noche uno de { $nights }. ¡Que duermas bien!
 }
 
-## The night
+## La noche
 
 night-prompt =
     { $tone ->
-        [young] Hi { $child }! It is night { $night } of { $nights }. Your moves:
-       *[other] Hi { $child }. Night { $night } of { $nights }. Your moves:
+        [young] ¡Hola, { $child }! Es la noche { $night } de { $nights }. Van así:
+       *[other] Hola, { $child }. Noche { $night } de { $nights }. Van así:
     }
     { $order }
-    One { candy } for each move. One small sip each.
-    .sms = Night { $night } of { $nights }: { $order }. One { candy } each.
-night-howto = Sit tall. Head in place, candy far back, small sip, gulp!
-    .sms = Sit tall, candy far back, small sip, gulp.
-night-safety = Is a grown-up with you? If not, wait for one. You can stop at any time.
-    .sms = Is a grown-up with you? You can stop any time.
-night-late = I am late, sorry! Are you in bed? Then just sleep.
-night-reminder = Did you do your moves? Tell me how it went. If not, that is fine.
+    Un { candy } en cada una. Y un sorbo.
+    .sms = Noche { $night } de { $nights }: { $order }. Un { candy } en cada una.
+night-howto = La espalda recta. La cabeza en su sitio, el caramelo atrás, un sorbo, ¡glup!
+    .sms = Espalda recta, caramelo atrás, un sorbo, ¡glup!
+night-safety = ¿Hay un adulto contigo? Si no, espera. Para cuando quieras.
+    .sms = ¿Hay un adulto contigo? Para cuando quieras.
+night-late = Hoy llego tarde, ¡perdón! ¿Estás en la cama? Pues a dormir.
+night-reminder = ¿Hiciste lo de hoy? Dime cómo fue. Si no, está bien.
 ask-swallow = { $tone ->
-    [young] How was { $position }? Tap 1 to 5. 5 is easy. 1 is hard.
-   *[other] How was { $position }? Tap 1 to 5. 5 is easy, 1 is hard. You can add a few words.
+    [young] ¿Cómo fue { $position }? Toca de 1 a 5. El 5 es fácil. El 1 cuesta.
+   *[other] ¿Cómo fue { $position }? Toca de 1 a 5. El 5 es fácil, el 1 cuesta. Si quieres, dime algo más.
 }
-    .sms = How was { $position }? Send 1 to 5. 5 is easy. NO if it did not go down. SKIP if you left it out.
-ask-best = Which one did you like best?
-    .sms = Which one did you like best? Send its name, or NONE.
-ask-note = Do you want to tell me more? Write it here, or tap the button.
-    .sms = Do you want to tell me more? Write it here, or send NO.
-unclear-swallow = I did not get that. How was { $position }? Tap 1 to 5.
-    .sms = I did not get that. How was { $position }? Send 1 to 5. NO if it did not go down. SKIP if you left it out.
-unclear-best = I did not get that. Which one did you like best? Tap its name.
-    .sms = I did not get that. Which one was best? Send its name, or NONE.
-unclear-note = I did not get that. Write a few words, or tap the button.
-    .sms = I did not get that. Write a few words, or send NO.
+    .sms = ¿Cómo fue { $position }? Manda de 1 a 5. El 5 es fácil. NO si no bajó. SALTAR si la dejaste.
+ask-best = ¿Cuál te gustó más?
+    .sms = ¿Cuál te gustó más? Manda su nombre, o NINGUNA.
+ask-note = ¿Me cuentas algo más? Si no, toca el botón.
+    .sms = ¿Me cuentas algo más? Si no, manda NO.
+unclear-swallow = No te entendí. ¿Cómo fue { $position }? Toca de 1 a 5.
+    .sms = No te entendí. ¿Cómo fue { $position }? Manda de 1 a 5. NO si no bajó. SALTAR si la dejaste.
+unclear-best = No te entendí. ¿Cuál te gustó más? Toca su nombre.
+    .sms = No te entendí. ¿Cuál te gustó más? Manda su nombre, o NINGUNA.
+unclear-note = No te entendí. Dime algo en pocas palabras, o toca el botón.
+    .sms = No te entendí. Dime algo en pocas palabras, o manda NO.
 night-done =
-    Thank you! I wrote down:
+    ¡Gracias! Esto apunté:
     { $marks }
-    .sms = Thank you! I have: { $marks }.
-night-best = Best one tonight: { $position }.
+    .sms = ¡Gracias! Apunté: { $marks }.
+night-best = La mejor de hoy: { $position }.
 corrected =
-    I fixed it. Now it says:
+    Ya lo cambié. Ahora dice:
     { $marks }
-    .sms = I fixed it. Now: { $marks }.
-corrected-best = I fixed it. Best one tonight: { $position }.
-note-kept = Thank you! I kept your note.
-stale-button = That button is old. Please tap the new one.
-tonight-over = We stop for tonight. No more candy. Rest well!
-passed-on = Thank you! I sent that to your clinic. If it can not wait, tell a grown-up.
+    .sms = Ya lo cambié. Ahora: { $marks }.
+corrected-best = Ya lo cambié. La mejor de hoy: { $position }.
+note-kept = ¡Gracias! Guardé tu nota.
+stale-button = Ese botón es viejo. Toca el nuevo.
+tonight-over = Por hoy paramos. No más caramelos. ¡A dormir!
+passed-on = ¡Gracias! Se lo mandé a tu clínica. Si no puede esperar, díselo a un adulto.
 
-## Wishes
+## Lo que se puede pedir
 
-only-parent = A grown-up has to ask me that. Can you show them?
-help = I write each night at { $bedtime }. You can say LESSON or NOT TONIGHT. Do you need help right now? Tell a grown-up or call { $emergency }. Do not wait for me.
-paused = We take a break now. I will be here when you come back.
-paused-until = We take a break now. I write again on { $day }.
-paused-reply = Thank you! I sent that to your clinic. We are still on a break.
-resumed = Good to have you back! We go on at { $bedtime }.
-bedtime-changed = New time! I will write at { $bedtime }.
-bedtime-outside = I can just write from { $earliest } to { $latest }. Ask a grown-up for a time in there.
-candy-changed = You get a new candy: a { candy }. It starts next night.
-stopped = We stop here. Thank you for each try. Bye, { $child }!
-started = Hi { $child }, good to see you! I write at { $bedtime }.
-start-closed = I can not start this by myself. Ask a grown-up to call the clinic.
-deleted = All that I knew is gone now. Take care!
+only-parent = Eso lo pide un adulto. ¿Se lo enseñas?
+help = Te escribo cada noche a las { $bedtime }. Puedes decir LECCIÓN o HOY NO. ¿Pasa algo grave? Díselo a un adulto o llama al { $emergency }. No me esperes.
+paused = Ahora paramos un rato. Aquí estoy cuando vuelvas.
+paused-until = Ahora paramos un rato. Te escribo el { $day }.
+paused-reply = ¡Gracias! Se lo mandé a tu clínica. Aún estamos en pausa.
+resumed = ¡Ya estás aquí! Seguimos a las { $bedtime }.
+bedtime-changed = ¡Nueva hora! Te escribo a las { $bedtime }.
+bedtime-outside = Solo puedo escribir de { $earliest } a { $latest }. Pide a un adulto una hora de esas.
+candy-changed = Tienes un caramelo nuevo: un { candy }. Empieza la otra noche.
+stopped = Aquí paramos. Gracias por todo lo que probaste. ¡Chao, { $child }!
+started = ¡Hola, { $child }! Te escribo a las { $bedtime }.
+start-closed = Yo no lo puedo empezar. Pide a un adulto que llame a la clínica.
+deleted = Ya borré todo lo que sabía. ¡Que te vaya bien!
 from-clinician =
-    Your clinic says:
+    Tu clínica dice:
     { $words }
 
-## Safety: first words first
+## Seguridad: lo primero va primero
 
 safety-breathing =
-    Get a grown-up now! Call { $emergency } now.
-    Do what they say on the phone.
-    I can not send help.
+    ¡Llama a un adulto ya! Llama al { $emergency } ya.
+    Haz lo que te digan por teléfono.
+    Yo no puedo mandar ayuda.
 safety-allergy =
-    Get a grown-up now! Call { $emergency } now.
-    Do what they say on the phone.
-    I can not send help.
+    ¡Llama a un adulto ya! Llama al { $emergency } ya.
+    Haz lo que te digan por teléfono.
+    Yo no puedo mandar ayuda.
 safety-object =
-    Get a grown-up now! Call { $emergency } now.
-    Do what they say on the phone.
-    I can not send help.
+    ¡Llama a un adulto ya! Llama al { $emergency } ya.
+    Haz lo que te digan por teléfono.
+    Yo no puedo mandar ayuda.
 safety-poison =
-    Get a grown-up now! Call { $emergency } now.
-    Show them what it was.
-    I can not send help.
+    ¡Llama a un adulto ya! Llama al { $emergency } ya.
+    Muestra lo que era.
+    Yo no puedo mandar ayuda.
 safety-self-harm =
-    You are not alone. I am glad you told me.
-    Go to a grown-up you trust now. Stay with them.
-    If you are not safe, call { $emergency } now. People at your clinic have been told. They want to help.
+    No estás en esto a solas. Qué bueno que me lo dices.
+    Ve ya con un adulto en quien confías. Quédate ahí.
+    Si estás en peligro, llama al { $emergency } ya. En tu clínica ya lo saben. Te quieren ayudar.
 safety-danger =
-    If you are not safe, call { $emergency } now.
-    Go to a safe place or to a grown-up you trust.
-    It is not your fault. Your clinic has been told.
+    Si estás en peligro, llama al { $emergency } ya.
+    Ve a un sitio seguro, o con un adulto en quien confías.
+    No es tu culpa. Tu clínica ya lo sabe.
 safety-urgent =
-    Tell a grown-up now. They should call your clinic or a doctor today.
-    Is it hard to breathe? Does it hurt? Then call { $emergency } now.
-    I can not send help.
+    Díselo ya a un adulto. Hoy tiene que llamar a tu clínica o a un médico.
+    ¿Te cuesta respirar? ¿Te duele? Llama al { $emergency } ya.
+    Yo no puedo mandar ayuda.
 safety-forced =
-    You can stop. No one may force you to swallow. It is not your fault.
-    Go to a grown-up you trust. If you are not safe, call { $emergency } now.
-    Your clinic has been told.
-hold = We stop for now. No more candy till your clinic says so.
-hold-reply = Thank you! I sent that to your clinic. We still wait. Do you need help right now? Tell a grown-up or call { $emergency }.
-hold-by-clinician = Your clinic says we stop for now. No more candy till they say so. It is not your fault.
-hold-lifted = Your clinic says we can go on. I write at { $bedtime }.
-hold-lifted-rest = All is well. There is no more for you to do.
+    Puedes parar. Nadie te puede obligar a tragar. No es tu culpa.
+    Ve con un adulto en quien confías. Si estás en peligro, llama al { $emergency } ya.
+    Tu clínica ya lo sabe.
+hold = Ahora paramos. No más caramelos hasta que tu clínica diga.
+hold-reply = ¡Gracias! Se lo mandé a tu clínica. Aún hay que esperar. ¿Pasa algo grave? Díselo a un adulto o llama al { $emergency }.
+hold-by-clinician = Tu clínica dice que ahora paramos. No más caramelos hasta que diga. No es tu culpa.
+hold-lifted = Tu clínica dice que ya se puede. Te escribo a las { $bedtime }.
+hold-lifted-rest = Todo bien. Ya no tienes que hacer nada.
 
-## Concerns
+## Cuando algo va mal
 
-concern-distress = That sounds hard. Thank you for telling me. Go to a grown-up for a hug. We can wait. Your clinic knows now.
-concern-refusal = No is a fine answer. You are the boss of your swallow. Your clinic knows now.
-concern-gag = That feels bad, I know. Your throat just tried to keep you safe. Rest now. Is it hard to breathe? Then call { $emergency }. Your clinic knows now.
-concern-pressure = You do not have to rush. You are the boss of your swallow. Your clinic knows now.
-concern-exhausted = You sound worn out. Rest now. All you did still counts. Your clinic knows now.
-concern-shame = You did not fail. Lots of kids find this hard. Some grown-ups do too. Your clinic knows now.
-concern-ill = Oh no. Rest till you feel well. Tell a grown-up how you feel. Your clinic knows now.
-medicine = I do not know about that. Ask a grown-up. They can ask the clinic. Please do not take it on your own.
+concern-distress = Suena duro. Gracias por contarlo. Ve a que te den un abrazo. Esto puede esperar. Tu clínica ya lo sabe.
+concern-refusal = Decir que no está bien. Tú mandas en tu trago. Tu clínica ya lo sabe.
+concern-gag = Se siente mal, lo sé. Tu garganta solo te cuida. Ahora, a descansar. ¿Te cuesta respirar? Llama al { $emergency }. Tu clínica ya lo sabe.
+concern-pressure = No hay prisa. Tú mandas en tu trago. Tu clínica ya lo sabe.
+concern-exhausted = Ya hiciste mucho. Ahora toca descansar. Todo lo que hiciste vale. Tu clínica ya lo sabe.
+concern-shame = No hiciste nada mal. A muchos les cuesta. También a gente grande. Tu clínica ya lo sabe.
+concern-ill = Ay, lo siento. Descansa hasta que estés bien. Cuéntale a un adulto qué sientes. Tu clínica ya lo sabe.
+medicine = De eso no sé. Pregunta a un adulto. En la clínica lo saben. No la tomes por tu cuenta.
 
-## The end
+## El final
 
 finish = { $tone ->
-    [young] You did it, { $child }! You came back { $practised } times. You tried and tried. That is a big thing!
-    [teen] That was it, { $child }. { $practised } of { $nights } nights. You kept at it. That is worth a lot.
-   *[middle] You did it, { $child }! { $practised } of { $nights } nights. You kept on trying. That is a big thing!
+    [young] ¡Lo hiciste, { $child }! Viniste { $practised } veces. Probaste y probaste. ¡Eso es mucho!
+    [teen] Eso fue todo, { $child }. { $practised } de { $nights } noches. Seguiste hasta el final. Eso vale mucho.
+   *[middle] ¡Lo hiciste, { $child }! { $practised } de { $nights } noches. Probaste y probaste. ¡Eso es mucho!
 }
-finish-favourites = At first you liked { $first } best. At the end it was { $last }.
-finish-same = You liked { $last } best, from first to last.
-finish-next = Next you go to the clinic. You can show them what you found out. Please do not try a real pill till then.
-certificate = This one is for you, { $child }!
-    .sms = You made it, { $child }! Ask your clinic for your prize page.
-ended = Your clinic says we are done now. Thank you for each try, { $child }!
+finish-favourites = Al principio te gustó más { $first }. Al final, { $last }.
+finish-same = La que más te gustó: { $last }, de principio a fin.
+finish-next = Ahora vas a la clínica. Ahí cuentas lo que viste. No pruebes antes una pastilla de verdad.
+certificate = ¡Esto es para ti, { $child }!
+    .sms = ¡Llegaste al final, { $child }! Pide tu diploma en la clínica.
+ended = Tu clínica dice que ya está. Gracias por todo lo que probaste, { $child }.
 
-## Cheer
+## Ánimo
 
-cheer-first-night-1 = Night one is done! You gave it a try. That is how it starts.
-cheer-first-night-2 = Now you know how it goes. Thank you for your first night!
-cheer-first-night-3 = You sat down and you tried. That takes guts!
-cheer-first-night-hard-1 = That was hard, and you tried. That is all you had to do.
-cheer-first-night-hard-2 = First nights can be hard. It was brave to try. Now rest!
-cheer-first-night-hard-3 = New things feel odd at first. Think of your first bike ride!
-cheer-nothing-down-1 = None went down, and that is fine. Each try counts. Your throat learns bit by bit.
-cheer-nothing-down-2 = You kept on trying. That is the part that counts.
-cheer-nothing-down-3 = Some nights are like that. You came, and you tried. Thank you!
-cheer-one-missed-1 = You had a night off. Now we just go on!
-cheer-one-missed-2 = Hi there! We go on right where we were.
-cheer-one-missed-3 = One night off does not hurt. Good that you are here!
-cheer-several-missed-1 = Long time no see! No need to catch up. Just do tonight.
-cheer-several-missed-2 = I kept your place. Start as small as you like.
-cheer-several-missed-3 = Hi { $child }! It is good to see you. Let us take it slow.
-cheer-coming-back-1 = You are back! We go on where you stopped.
-cheer-coming-back-2 = Good to see you! Your throat still knows the trick.
-cheer-coming-back-3 = Hi { $child }! Start with a sip of plain water. Then we go on.
-cheer-steady-1 = That was night { $night }. You showed up, and that is the trick.
-cheer-steady-2 = One more night done. Thank you for trying!
-cheer-steady-3 = You keep coming back. That is how you learn new things.
-cheer-steady-4 = Step by step. You took one more step tonight.
-cheer-steady-5 = You know the moves by now. Nice work tonight!
-cheer-steady-6 = Thank you for five good minutes!
-cheer-steady-7 = You did your part. Now it is time to rest.
-cheer-improving-1 = Some moves felt a bit less hard. That is what all your tries can do.
-cheer-improving-2 = Can you feel it? Your throat learns from each try.
-cheer-improving-3 = That went a bit more smoothly. Some nights go up, some go down. All of them count.
-cheer-favourite-changed-1 = You have a new best one! Good to know.
-cheer-favourite-changed-2 = You like a new move now. That is just what we want to find out.
-cheer-favourite-changed-3 = A new best one! You find things out like a true scout.
-cheer-half-way-1 = You are half way! { $night } nights done. Wow!
-cheer-half-way-2 = Half way there! You kept at it, night by night.
-cheer-half-way-3 = Half of it is done. Pick a song and dance to it!
-cheer-last-nights-1 = Not long now! { $left } more after tonight.
-cheer-last-nights-2 = You are close to the end. Just keep on as you do.
-cheer-last-nights-3 = Just a few nights are left. You know what to do!
-cheer-last-night-1 = This is the last night! Have fun with it.
-cheer-last-night-2 = One last time, { $child }! Take it slow.
-cheer-last-night-3 = Last night! You can be glad of all your tries.
-cheer-yucky-1 = It was yucky, and still you tried. That takes guts!
-cheer-yucky-2 = Yuck! Thank you for telling me. Your clinic can pick a new taste.
-cheer-yucky-3 = Not all candy tastes good to all. A sip of cold water can help.
-cheer-tired-1 = You were tired, and you still came. Sleep well!
-cheer-tired-2 = That was a long day. Thank you for trying. Good night!
-cheer-tired-3 = Time to rest now. You did your part.
-cheer-partial-1 = You did some of it last time. That counts! Here are the same moves.
-cheer-partial-2 = You stopped when you had enough. That was right. Now we try once more.
-cheer-partial-3 = Some is more than none! Here we go, same moves as last time.
-cheer-skipped-1 = You left one out. That is fine! You are the boss.
-cheer-skipped-2 = Thank you for telling me. You do not have to do them all.
-cheer-skipped-3 = A few good tries are a good night.
+cheer-first-night-1 = ¡La noche uno ya está! Probaste. Así se empieza.
+cheer-first-night-2 = Ya sabes cómo va. ¡Gracias por tu primera noche!
+cheer-first-night-3 = Te sentaste y probaste. ¡Hace falta valor!
+cheer-first-night-hard-1 = Costó, y probaste. No hacía falta más.
+cheer-first-night-hard-2 = La primera noche cuesta. Tuviste valor. ¡Ahora, a dormir!
+cheer-first-night-hard-3 = Lo nuevo se siente raro. ¿Te acuerdas de tu primera bici?
+cheer-nothing-down-1 = Hoy no bajó, y está bien. Cada vez vale. Tu garganta va aprendiendo.
+cheer-nothing-down-2 = Probaste una y otra vez. Eso es lo que vale.
+cheer-nothing-down-3 = Hay noches así. Viniste y probaste. ¡Gracias!
+cheer-one-missed-1 = Anoche no hubo. ¡Hoy sí!
+cheer-one-missed-2 = ¡Hola! Hoy vamos a seguir, paso a paso.
+cheer-one-missed-3 = Una noche sin jugar no pasa nada. ¡Qué bien que estás aquí!
+cheer-several-missed-1 = ¡Cuánto sin verte! No hay que hacerlo todo. Solo lo de hoy.
+cheer-several-missed-2 = Te guardé el sitio. Empieza con poco, si quieres.
+cheer-several-missed-3 = ¡Hola, { $child }! Qué gusto verte. Vamos sin prisa.
+cheer-coming-back-1 = ¡Ya estás aquí! Seguimos donde lo dejaste.
+cheer-coming-back-2 = ¡Qué gusto verte! Tu garganta aún sabe el truco.
+cheer-coming-back-3 = ¡Hola, { $child }! Toma un sorbo de agua sola. Y luego seguimos.
+cheer-steady-1 = Esta fue la noche { $night }. Viniste, y ese es el truco.
+cheer-steady-2 = Otra noche más. ¡Gracias por probar!
+cheer-steady-3 = Vienes y vienes. Así se aprende.
+cheer-steady-4 = Paso a paso. Hoy diste uno más.
+cheer-steady-5 = Ya sabes cómo va. ¡Buen trabajo hoy!
+cheer-steady-6 = ¡Gracias por cinco buenos minutos!
+cheer-steady-7 = Ya hiciste tu parte. Ahora, a dormir.
+cheer-improving-1 = Hoy costó un poco menos. Eso hace el probar tanto.
+cheer-improving-2 = ¿Lo notas? Tu garganta aprende de cada vez.
+cheer-improving-3 = Hoy fue más suave. Unas noches sube, otras baja. Todas valen.
+cheer-favourite-changed-1 = ¡Tienes una nueva mejor! Es bueno saberlo.
+cheer-favourite-changed-2 = Ahora te gusta otra. Eso es lo que buscamos.
+cheer-favourite-changed-3 = ¡Una nueva mejor! Sabes buscar muy bien.
+cheer-half-way-1 = ¡Vas por la mitad! Van { $night } noches. ¡Guau!
+cheer-half-way-2 = ¡La mitad! Noche a noche, sin parar.
+cheer-half-way-3 = La mitad ya está. ¡Pon música y a bailar!
+cheer-last-nights-1 = ¡Falta poco! Tras hoy quedan { $left }.
+cheer-last-nights-2 = Ya ves el final. Sigue así.
+cheer-last-nights-3 = Quedan pocas noches. ¡Ya sabes qué hacer!
+cheer-last-night-1 = ¡Es la última noche! Pásalo bien.
+cheer-last-night-2 = ¡Una última vez, { $child }! Sin prisa.
+cheer-last-night-3 = ¡Es la última noche! Mira todo lo que ya sabes.
+cheer-yucky-1 = Sabía mal, y probaste igual. ¡Hace falta valor!
+cheer-yucky-2 = ¡Puaj! Gracias por decirlo. Tu clínica puede elegir otro sabor.
+cheer-yucky-3 = No todo sabe bien a todos. Un sorbo de agua fría puede ayudar.
+cheer-tired-1 = Había sueño, y viniste igual. ¡Que duermas bien!
+cheer-tired-2 = Fue un día largo. Gracias por probar. ¡Buenas noches!
+cheer-tired-3 = Es hora de dormir. Ya hiciste tu parte.
+cheer-partial-1 = La otra vez hiciste una parte. ¡Eso vale! Hoy van las mismas.
+cheer-partial-2 = Paraste cuando ya no querías. Muy bien. Hoy se prueba de nuevo.
+cheer-partial-3 = ¡Algo es más que nada! Van las mismas otra vez.
+cheer-skipped-1 = Dejaste una. ¡Está bien! Tú mandas.
+cheer-skipped-2 = Gracias por decirlo. No hay que hacerlas todas.
+cheer-skipped-3 = Unas pocas ya hacen una buena noche.
 
-## Tips: each a small game
+## Consejos: cada uno, un juego
 
-tip-slouch-1 = Try this game: a string pulls you up by the top of your head. How tall can you sit?
-tip-slouch-2 = Try this game: sit with a small book on your head. Can you keep it there? Now put it down and swallow.
-tip-front-1 = Try this game: the candy is a bus. The stop is at the back of your tongue. Park it there!
-tip-front-2 = Try this game: look in a mirror. Tongue out. Put the candy far back. Can you still see it?
-tip-water-1 = Try this game: your candy can not swim. Take such a small sip that it stays in its seat.
-tip-water-2 = Try this game: pour one small sip in a cup. Make it all gone in one gulp!
-tip-bite-1 = Try this game: your teeth are asleep. Shh! Do not wake them till it is gone.
-tip-bite-2 = Try this game: hold the cup at your lips. Candy, sip, gulp! How fast can you be?
-tip-fear-1 = Try this game: blow out three cakes full of lights. Blow slow! Now your throat is soft.
-tip-fear-2 = It is fine to be scared. Hold a hand. You say when to go.
-tip-taste-1 = Try this game: take a cold sip first. It makes your tongue sleepy. Then it can not taste much.
-tip-taste-2 = Does it taste bad? Tell a grown-up. Your clinic can pick a new one.
-tip-tired-1 = Try this game: shake your arms, shake your legs, and stop. Now you are awake for one swallow.
-tip-tired-2 = So tired? Do just two moves. That counts too.
-tip-gag-1 = Try this: put the candy a bit less far back. Then sip right away.
-tip-gag-2 = Try this game: smell a flower, slow and deep. Do it three times. Do you want to go on? You choose.
+tip-slouch-1 = Un juego: un hilo tira de tu cabeza hacia arriba. ¿Hasta dónde llegas?
+tip-slouch-2 = Un juego: ponte un libro en la cabeza. ¿Se queda ahí? Ahora déjalo y traga.
+tip-front-1 = Un juego: el caramelo es un bus. La parada está atrás en la lengua. ¡Déjalo ahí!
+tip-front-2 = Un juego: mira en un espejo. Saca la lengua. Pon el caramelo atrás. ¿Aún lo ves?
+tip-water-1 = Un juego: tu caramelo no sabe nadar. Toma un sorbo tan corto que no se mueva.
+tip-water-2 = Un juego: pon solo un sorbo en el vaso. ¡Y glup, todo de un golpe!
+tip-bite-1 = Un juego: tus dientes duermen. ¡Chis! Que no se despierten hasta que baje.
+tip-bite-2 = Un juego: ten el vaso en los labios. Caramelo, sorbo, ¡glup! ¿Cómo vas de rápido?
+tip-fear-1 = Un juego: sopla tres velas, muy lento. Ya tienes la garganta blanda.
+tip-fear-2 = Tener miedo está bien. Dale la mano a alguien. Tú dices cuándo.
+tip-taste-1 = Un juego: toma un sorbo de agua fría antes. La lengua se duerme y ya no sabe tanto.
+tip-taste-2 = ¿Sabe mal? Díselo a un adulto. Tu clínica puede elegir otro.
+tip-tired-1 = Un juego: mueve los brazos, mueve los pies, y para. Ya puedes tragar una vez.
+tip-tired-2 = ¿Tienes sueño? Haz solo dos. También vale.
+tip-gag-1 = Prueba esto: pon el caramelo no tan atrás. Y un sorbo enseguida.
+tip-gag-2 = Un juego: huele una flor, lento y hondo. Tres veces. ¿Quieres seguir? Tú eliges.

@@ -1,79 +1,79 @@
-# What a clinician is told, by chat or text message.
+# Lo que se dice al personal de la clínica, por chat o mensaje de texto.
 
 alert =
     { $level ->
-        [emergency] EMERGENCY
-        [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
+        [emergency] EMERGENCIA
+        [urgent] URGENTE
+        [concern] PREOCUPACIÓN
+        [medicine] MEDICAMENTO
+       *[other] AVISO
     } { $code }: { $child }, { category }.
-    What decided: { $words }
+    Lo que decidió: { $words }
     .sms =
     { $level ->
-        [emergency] EMERGENCY
-        [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
-    } { $code }: { $child }, { category }. "{ $words }" Reply TAKE { $code }.
-alert-again = Nobody has taken this on yet. This is call number { $steps }.
-alert-hold = Practice is on hold until a clinician lifts it with a note.
-    .sms = Practice is on hold. To lift it reply LIFT and the code, then a note.
-alert-missed = NOTICE { $code }: { $child } has missed { $count } nights in a row. A call may help the family.
-    .sms = NOTICE { $code }: { $child } has missed { $count } nights in a row. Reply TAKE { $code }.
-alert-unreachable = NOTICE { $code }: messages to { $child }'s family no longer arrive. Please reach them another way.
-    .sms = NOTICE { $code }: messages to { $child }'s family no longer arrive. Please reach them another way. Reply TAKE { $code }.
-alert-undelivered = EMERGENCY { $code }: a safety message to { $child }'s family could not be delivered. Please call them now.
-    .sms = EMERGENCY { $code }: a safety message to { $child }'s family could not be delivered. Call them now. Reply TAKE { $code }.
-alert-lesson = NOTICE { $code }: { $child }'s lesson has not been finished on { $count } evenings. A call may help the family.
-    .sms = NOTICE { $code }: { $child }'s lesson has not been finished on { $count } evenings. Reply TAKE { $code }.
+        [emergency] EMERGENCIA
+        [urgent] URGENTE
+        [concern] PREOCUPACIÓN
+        [medicine] MEDICAMENTO
+       *[other] AVISO
+    } { $code }: { $child }, { category }. "{ $words }" Responda TOMAR { $code }.
+alert-again = Nadie se ha hecho cargo todavía. Este es el aviso número { $steps }.
+alert-hold = La práctica está parada hasta que alguien de la clínica la reabra con una nota.
+    .sms = La práctica está parada. Para reabrirla responda REABRIR y el código, luego una nota.
+alert-missed = AVISO { $code }: { $child } lleva { $count } noches seguidas sin practicar. Una llamada puede ayudar a la familia.
+    .sms = AVISO { $code }: { $child } lleva { $count } noches seguidas sin practicar. Responda TOMAR { $code }.
+alert-unreachable = AVISO { $code }: los mensajes a la familia de { $child } ya no llegan. Búsquela por otra vía.
+    .sms = AVISO { $code }: los mensajes a la familia de { $child } ya no llegan. Búsquela por otra vía. Responda TOMAR { $code }.
+alert-undelivered = EMERGENCIA { $code }: no se pudo entregar un mensaje de seguridad a la familia de { $child }. Llámela ahora.
+    .sms = EMERGENCIA { $code }: no se pudo entregar un mensaje de seguridad a la familia de { $child }. Llámela ahora. Responda TOMAR { $code }.
+alert-lesson = AVISO { $code }: la lección de { $child } quedó sin terminar { $count } tardes. Una llamada puede ayudar a la familia.
+    .sms = AVISO { $code }: la lección de { $child } quedó sin terminar { $count } tardes. Responda TOMAR { $code }.
 alert-stranger =
     { $level ->
-        [emergency] EMERGENCY
-        [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
-    } { $code }: somebody who belongs to no family here wrote: { $words }
+        [emergency] EMERGENCIA
+        [urgent] URGENTE
+        [concern] PREOCUPACIÓN
+        [medicine] MEDICAMENTO
+       *[other] AVISO
+    } { $code }: alguien que no es de ninguna familia de aquí escribió: { $words }
     .sms =
     { $level ->
-        [emergency] EMERGENCY
-        [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
-    } { $code }: somebody who belongs to no family here wrote: "{ $words }" Reply TAKE { $code }.
-alert-taken = Taken on by { $by }. It will not be sent again.
-alert-taken-already = { $by } has already taken this on.
-lift-ask-note = To lift the hold for { $child }, write in a few words why practice is safe again. Your name and the note are kept.
-end-ask-note = To end the program for { $child }, write in a few words why. Your name and the note are kept. This can not be undone.
-lift-done = The hold for { $child } is lifted by { $by }. The family has been told.
-lift-not-held = Practice for { $child } is not on hold, so there is nothing to lift.
-ended-already = The program for { $child } has already ended.
-no-such-alert = There is no such alert. Please use the buttons under the newest message.
-    .sms = There is no such alert. Please check the code in the newest message.
-not-running = That is not possible in the state that { $child }'s program is in. Look at the desk to see where it stands.
-night-taken = There is already a night on { $day } for { $child }. Choose another date.
-night-none-left = All of { $child }'s nights are used. No more can be entered.
-night-wrong-positions = The positions on the sheet are not those of that night's order. Please check the order at the desk.
-bedtime-refused = The bedtime must lie from { $earliest } to { $latest }. Choose a time in between.
-end-done = The program for { $child } is ended by { $by }. The family has been told.
-note-empty = The note is empty. Please write in a few words why; it is kept with your name.
-clinician-help = Use the buttons under an alert to take it on, lift a hold or end a program. Everything else is at the desk. Messages that a family should get are sent from the desk.
-    .sms = Reply TAKE, LIFT or END with an alert's code, such as TAKE 12-1. All else is at the desk.
-news-unread = Two replies in a row from { $child }'s family could not be read. They are at the desk, marked as unread.
-news-declined = { $child }'s family did not agree to take part. Nothing more is sent to them.
-news-stopped = { $child }'s family has stopped the program. Nothing more is sent to them.
-news-deleted = { $child }'s family has asked to have everything erased.
-summary = { $child }: { $practised } of { $nights } nights practiced, over { $evenings } evenings.
-summary-favourites = Favorite on the first night: { $first }. On the last night: { $last }.
-summary-clear = Estimated favorite: { $favourite } ({ $percent } % likely to be the best of those tried).
-summary-unclear = No clear favorite yet. Ahead is { $favourite } ({ $percent } %).
-summary-cautions = Descriptive only: one child's own ratings over nights that depend on each other. It does not predict how a real medicine will go. Talk it over with the child and family before you choose.
+        [emergency] EMERGENCIA
+        [urgent] URGENTE
+        [concern] PREOCUPACIÓN
+        [medicine] MEDICAMENTO
+       *[other] AVISO
+    } { $code }: alguien que no es de ninguna familia de aquí escribió: "{ $words }" Responda TOMAR { $code }.
+alert-taken = Se hace cargo { $by }. No se enviará más.
+alert-taken-already = { $by } ya se hizo cargo.
+lift-ask-note = Para reabrir la práctica de { $child }, escriba en pocas palabras por qué vuelve a ser segura. Se guardan su nombre y la nota.
+end-ask-note = Para terminar el programa de { $child }, escriba en pocas palabras por qué. Se guardan su nombre y la nota. No se puede deshacer.
+lift-done = { $by } reabrió la práctica de { $child }. La familia ya lo sabe.
+lift-not-held = La práctica de { $child } no está parada; no hay nada que reabrir.
+ended-already = El programa de { $child } ya terminó.
+no-such-alert = No existe ese aviso. Use los botones del mensaje más nuevo.
+    .sms = No existe ese aviso. Mire el código en el mensaje más nuevo.
+not-running = Eso no es posible en el estado en que está el programa de { $child }. Mire en el panel cómo va.
+night-taken = { $child } ya tiene una noche el { $day }. Elija otra fecha.
+night-none-left = Todas las noches de { $child } están usadas. No se pueden anotar más.
+night-wrong-positions = Las posiciones de la hoja no son las del orden de esa noche. Compruebe el orden en el panel.
+bedtime-refused = La hora debe estar entre { $earliest } y { $latest }. Elija una hora entre esas dos.
+end-done = { $by } terminó el programa de { $child }. La familia ya lo sabe.
+note-empty = La nota está vacía. Escriba en pocas palabras por qué; se guarda con su nombre.
+clinician-help = Con los botones de un aviso puede hacerse cargo, reabrir la práctica o terminar el programa. Lo demás está en el panel. Los mensajes para una familia se mandan desde el panel.
+    .sms = Responda TOMAR, REABRIR o TERMINAR con el código de un aviso, como TOMAR 12-1. Lo demás está en el panel.
+news-unread = Dos respuestas seguidas de la familia de { $child } no se pudieron leer. Están en el panel, marcadas como no leídas.
+news-declined = La familia de { $child } no aceptó participar. No se le manda nada más.
+news-stopped = La familia de { $child } dejó el programa. No se le manda nada más.
+news-deleted = La familia de { $child } pidió que se borre todo.
+summary = { $child }: { $practised } de { $nights } noches practicadas, en { $evenings } tardes.
+summary-favourites = Favorita la primera noche: { $first }. La última: { $last }.
+summary-clear = Favorita estimada: { $favourite } ({ $percent } % de probabilidad de ser la mejor de las probadas).
+summary-unclear = Aún no hay una favorita clara. Va por delante { $favourite } ({ $percent } %).
+summary-cautions = Solo descriptivo: las notas de una sola persona en noches que dependen unas de otras. No predice cómo irá un medicamento real. Háblelo con la familia antes de elegir.
 
-## Buttons
+## Botones
 
-button-acknowledge = I take this on
-button-lift = Lift the hold
-button-end = End the program
+button-acknowledge = Me hago cargo
+button-lift = Reabrir la práctica
+button-end = Terminar el programa

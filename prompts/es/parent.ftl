@@ -1,291 +1,291 @@
-# What a parent is told. Plain words, sixth grade at most. Praise is for practice, never for results.
+# Lo que se dice a madres, padres y tutores. De usted, en palabras sencillas. Se elogia la práctica, no el resultado.
 
-## Joining
+## La entrada
 
-stranger-hello = Hello! This is a practice coach for families of one clinic. To join, open the link or send the code that your clinic gave you. This is not an emergency line.
-which-child = This number is used for more than one child. Who is this about? Send just the name: { $names }
-code-unknown = We do not know that code. Please check each letter and send it again, or ask your clinic for a new one.
-code-used = That code has been used before. Please ask your clinic for a new one.
-code-expired = That code is too old now. Please ask your clinic for a new one.
-code-wait = That was a lot of tries. Please wait an hour, then send the code that your clinic gave you.
+stranger-hello = ¡Hola! Aquí se acompaña la práctica de las familias de una clínica. Para entrar, abra el enlace o mande el código que le dio su clínica. Esto no es una línea de emergencias.
+which-child = Este número es de más de un niño o niña. ¿De quién se trata? Mande solo el nombre: { $names }
+code-unknown = No conocemos ese código. Mire bien cada letra y mándelo otra vez, o pida uno nuevo a su clínica.
+code-used = Ese código ya se usó. Pida uno nuevo a su clínica.
+code-expired = Ese código ya no sirve. Pida uno nuevo a su clínica.
+code-wait = Fueron muchos intentos. Espere una hora y mande el código que le dio su clínica.
 consent-ask =
-    Welcome! Before we start, here is what you agree to.
+    ¡Hola! Antes de empezar, esto es lo que usted acepta.
 
-    What we do: each night we send { $child } a short practice with small candies. You tell us how it went.
+    Qué hacemos: cada noche le mandamos a { $child } una práctica corta con caramelos pequeños. Usted nos cuenta cómo fue.
 
-    What we keep: a first name, a birth year, your answers and your messages. Your clinic's team can read them. No one else can.
+    Qué guardamos: un nombre, el año en que nació, sus respuestas y sus mensajes. Los lee el equipo de su clínica, y nadie más.
 
-    Your choice: write PAUSE, STOP or DELETE at any time. You can ask your clinic to see all that we keep.
+    Usted decide: escriba PAUSA, BAJA o BORRAR cuando quiera. Puede pedir a su clínica ver todo lo que guardamos.
 
-    To stay safe: candy can choke a child. An adult is there each time, close by. { $child } sits up tall and is 4 or older. No one is ever forced.
+    Para cuidar a { $child }: un caramelo puede ahogar. Siempre hay un adulto cerca. La espalda va recta. Se hace desde los 4 años. Nunca se obliga a nadie.
 
-    This is not an emergency line. In an emergency, call { $emergency }.
+    Esto no es una línea de emergencias. En una emergencia, llame al { $emergency }.
 
-    Do you agree?
+    ¿Acepta?
     .sms =
-    Welcome! Please read this first. Each night we send { $child } a short practice with small candies. You tell us how it went.
-    We keep a first name, a birth year, your answers and messages. Only your clinic's team reads them. Write PAUSE, STOP or DELETE at any time. Ask your clinic to see what we keep.
-    Candy can choke a child. An adult is there each time. { $child } sits up tall, is 4 or older, and is never forced.
-    This is not an emergency line. In an emergency call { $emergency }.
-    Do you agree? Reply YES or NO.
-consent-needed = First we need to know if you agree. Please tap a button.
-    .sms = First we need to know if you agree. Reply YES or NO.
-consent-declined = That is fine. We will not write to you again. Your clinic will hear that you said no. Thank you for your time.
-welcome = Thank you! We start at { $bedtime } on the first evening with a short lesson. Then come { $nights } nights of practice, about five minutes each. Have some water and the small candies at hand. Write HELP at any time.
-welcome-also = Welcome! You will get each night's practice at { $bedtime }, the same as the rest of the family. This is not an emergency line. In an emergency, call { $emergency }.
+    ¡Hola! Lea esto antes. Cada noche mandamos a { $child } una práctica corta con caramelos pequeños. Usted nos cuenta cómo fue.
+    Guardamos un nombre, el año en que nació, sus respuestas y mensajes. Solo los lee su clínica. Escriba PAUSA, BAJA o BORRAR cuando quiera. Pida a su clínica ver lo que guardamos.
+    Un caramelo puede ahogar. Siempre hay un adulto cerca. La espalda va recta. Se hace desde los 4 años. Nunca se obliga.
+    Esto no es una línea de emergencias. En una emergencia llame al { $emergency }.
+    ¿Acepta? Responda SI o NO.
+consent-needed = Antes hay que saber si usted acepta. Toque un botón, por favor.
+    .sms = Antes hay que saber si usted acepta. Responda SI o NO.
+consent-declined = Está bien. Ya no le vamos a escribir. Su clínica va a saber que dijo que no. Gracias por su tiempo.
+welcome = ¡Gracias! La primera tarde, a las { $bedtime }, hay una lección corta. Luego vienen { $nights } noches de práctica, de unos cinco minutos. Tenga a mano agua y los caramelos pequeños. Escriba AYUDA cuando quiera.
+welcome-also = ¡Hola! La práctica de cada noche le llega a las { $bedtime }, como al resto de la familia. Esto no es una línea de emergencias. En una emergencia, llame al { $emergency }.
 
-## Lesson
+## La lección
 
-lesson-intro = Tonight is the lesson. It takes about half an hour. Sit down with { $child }, with a glass of water and one small candy. Take each step at your own pace.
-lesson-again = Here is the lesson. Take each step at your own pace.
+lesson-intro = Hoy toca la lección. Dura una media hora. Busque un sitio con { $child }, un vaso de agua y un caramelo pequeño. Vaya paso a paso, a su ritmo.
+lesson-again = Aquí va la lección. Vaya paso a paso, a su ritmo.
 lesson-throat =
-    The idea: a throat is soft and wide. It opens for each bite of food, and a bite is much bigger than a pill.
+    La idea: la garganta es blanda y ancha. Se abre con cada bocado, y un bocado es mucho más grande que una pastilla.
 
-    Try this. Both of you, put a hand on the front of your neck and swallow. Feel it lift? That is the throat as it opens. Now think of the last bite of soft bread you ate. It went down whole, and you did not even look for it.
+    Hagan una prueba los dos. Pongan una mano en el cuello, por delante, y traguen. ¿Notan cómo sube? Así se abre la garganta. Piense en su último bocado de pan. Bajó entero, y usted ni lo notó.
 
-    Tap Next when you have both felt it.
+    Toque Siguiente cuando lo hayan notado los dos.
     .sms =
-    The idea: a throat is soft and wide. It opens for each bite of food, and a bite is much bigger than a pill.
-    Try this: hand on the front of the neck, then swallow. Feel it lift? That is the throat as it opens.
-    Reply NEXT when you both felt it.
-lesson-posture = Now the seat. { $child } sits up tall on a firm chair, back straight, both feet flat. Not on a sofa, not lying down. You sit close, face to face. Swallows go down best in a straight line.
-    .sms = Now the seat. { $child } sits up tall on a firm chair, back straight, feet flat. Not on a sofa. You sit close, face to face. Reply NEXT.
+    La idea: la garganta es blanda y ancha. Se abre con cada bocado, y un bocado es mucho más grande que una pastilla.
+    Una prueba: la mano en el cuello, por delante, y tragar. ¿Notan cómo sube? Así se abre.
+    Responda SIGUIENTE cuando lo noten los dos.
+lesson-posture = Ahora, la silla. { $child } se sienta en una silla firme, con la espalda recta y los pies en el suelo. No en el sofá ni en la cama. Usted se sienta cerca, cara a cara. Se traga mejor en línea recta.
+    .sms = Ahora, la silla: firme, la espalda recta, los pies en el suelo. No en el sofá. Usted cerca, cara a cara. Responda SIGUIENTE.
 lesson-water =
-    Just water now. { $position-key ->
-        [left] { $child } turns the head to the left, as if to look at the left hand. A gentle turn is enough.
-        [right] { $child } turns the head to the right, as if to look at the right hand. A gentle turn is enough.
-        [up] { $child } lifts the chin just a little, as if to look at the top of a door. Only a small tilt, never far back.
-        [down] { $child } lowers the chin to the chest, as if to look at a shirt button.
-       *[center] { $child } looks straight ahead.
-    } Hold the head there, take one small sip and swallow. If the neck hurts, leave this one out and tell us.
+    Ahora solo agua. { $position-key ->
+        [left] { $child } gira la cabeza a la izquierda, como para mirarse la mano izquierda. Basta con un giro suave.
+        [right] { $child } gira la cabeza a la derecha, como para mirarse la mano derecha. Basta con un giro suave.
+        [up] { $child } sube la barbilla solo un poco, como para mirar lo alto de una puerta. Muy poco, nunca del todo atrás.
+        [down] { $child } baja la barbilla al pecho, como para mirarse un botón de la camisa.
+       *[center] { $child } mira al frente.
+    } Sin mover la cabeza, un sorbo pequeño y a tragar. Si le duele el cuello, deje esta y díganos.
     .sms =
-    Just water. { $position-key ->
-        [left] Head turned gently to the left hand.
-        [right] Head turned gently to the right hand.
-        [up] Chin up just a little, never far back.
-        [down] Chin down to the chest.
-       *[center] Head straight ahead.
-    } One small sip, and swallow. If the neck hurts, leave it out and tell us. Reply NEXT.
-lesson-tongue = Where does the candy go? As far back on the tongue as feels fine, right in the middle. At the front it just floats when the water comes. You can practice with a clean fingertip first: { $child } points to the spot.
-    .sms = The candy goes as far back on the tongue as feels fine, in the middle. At the front it just floats. { $child } can point to the spot first. Reply NEXT.
-lesson-sip = How much water? One small mouthful, no more. Too much water makes the candy swim off. With too little, it sticks. Take a sip, keep it in for a blink, then swallow it all in one go.
-    .sms = How much water? One small mouthful. With too much, the candy swims off. With too little, it sticks. Swallow it all in one go. Reply NEXT.
-lesson-candy = Now one candy: a { candy }. Sit up tall, head straight. Candy far back on the tongue, one small sip, and swallow. { $child } may say no, and that is fine. Did it go down?
-    .sms = Now one candy: a { candy }. Sit tall, head straight. Candy far back on the tongue, one small sip, swallow. A no is fine. Did it go down? Reply YES, NO or SKIP.
-lesson-unclear = We did not get that. When you are ready for the next step, tap Next.
-    .sms = We did not get that. Reply NEXT for the next step. After the candy, reply YES, NO or SKIP.
-lesson-went-down = It went down! Now { $child } knows how that feels. Thank you both for the time you took.
-lesson-not-down = It did not go down, and that is fine. It was only the first try. { $child } did the lesson, and that is what counts tonight.
-lesson-later = No candy tonight, and that is fine. { $child } did the lesson, and that is what counts.
-lesson-done = That was the lesson. We write again at { $bedtime } tomorrow for the first of { $nights } nights. Write LESSON to see it again.
+    Solo agua. { $position-key ->
+        [left] La cabeza gira suave hacia la mano izquierda.
+        [right] La cabeza gira suave hacia la mano derecha.
+        [up] La barbilla sube solo un poco, nunca del todo atrás.
+        [down] La barbilla baja al pecho.
+       *[center] La cabeza, al frente.
+    } Un sorbo pequeño y tragar. Si duele el cuello, deje esta y díganos. Responda SIGUIENTE.
+lesson-tongue = ¿Dónde va el caramelo? Atrás en la lengua, en el medio, hasta donde no moleste. Si está adelante, flota cuando llega el agua. Primero, { $child } puede señalar el sitio con un dedo limpio.
+    .sms = El caramelo va atrás en la lengua, en el medio, hasta donde no moleste. Adelante, flota. { $child } puede señalar el sitio. Responda SIGUIENTE.
+lesson-sip = ¿Cuánta agua? Un sorbo pequeño, y no más. Con mucha agua, el caramelo nada. Con muy poca, se pega. Se toma el sorbo, se cierra la boca y se traga todo de una vez.
+    .sms = ¿Cuánta agua? Un sorbo pequeño. Con mucha, el caramelo nada. Con muy poca, se pega. Todo de una vez. Responda SIGUIENTE.
+lesson-candy = Ahora sí, un { candy }. La espalda recta, la cabeza al frente. El caramelo atrás en la lengua, un sorbo pequeño y a tragar. { $child } puede decir que no, y está bien. ¿Bajó?
+    .sms = Ahora un { candy }. La espalda recta, la cabeza al frente. El caramelo atrás, un sorbo y tragar. Se puede decir que no. ¿Bajó? Responda SI, NO o SALTAR.
+lesson-unclear = Eso no lo entendimos. Para ir al paso que sigue, toque Siguiente.
+    .sms = Eso no lo entendimos. Responda SIGUIENTE para seguir. Tras el caramelo, responda SI, NO o SALTAR.
+lesson-went-down = ¡Bajó! Ahora { $child } sabe qué se siente. Gracias a los dos por este rato.
+lesson-not-down = No bajó, y está bien. Fue la primera vez. { $child } hizo la lección, y eso es lo que vale hoy.
+lesson-later = Hoy sin caramelo, y está bien. { $child } hizo la lección, y eso es lo que vale.
+lesson-done = Esa fue la lección. Mañana a las { $bedtime } le escribimos para la primera de { $nights } noches. Escriba LECCIÓN para verla otra vez.
 
-## The night
+## La noche
 
 night-prompt =
-    Night { $night } of { $nights } for { $child }. Tonight's order:
+    Noche { $night } de { $nights } para { $child }. El orden de hoy:
     { $order }
-    One { candy } for each, with one small mouthful of water.
-    .sms = Night { $night } of { $nights }: { $order }. One { candy } each.
-night-howto = Sit up tall. Head in place, candy far back on the tongue, a small sip, then swallow it all in one go.
-    .sms = Sit tall, candy far back on tongue, small sip.
-night-safety = Stay close the whole time. Never force it. If { $child } chokes, call { $emergency } and use your first aid.
-    .sms = Stay close, never force. Choking: call { $emergency }.
-night-late = We are late tonight, and that is our fault. If it is too late for you, just leave it.
-    .sms = We are late, sorry. Too late? Just leave it.
-night-reminder = A small note in case the evening ran away with you. If you practiced, tell us how it went. If not, that is fine too.
-    .sms = If you practiced tonight, tell us how it went. If not, that is fine too.
-ask-swallow = How was { $position }? Tap 1 to 5. 5 means easy, 1 means hard. You can add a note in words.
-    .sms = How was { $position }? Reply 1 to 5 (5 easy), NO if it did not go down, SKIP.
-ask-best = Which one did { $child } like best tonight? Let { $child } choose.
-    .sms = Which one did { $child } like best? Reply its name, or NONE.
-ask-note = Is there anything you want to add about tonight? Write it here, or tap the button.
-    .sms = Want to add anything about tonight? Write it, or reply NO.
-unclear-swallow = We did not get that. How was { $position }? Tap a number from 1 to 5, or say if it did not go down.
-    .sms = We did not get that. How was { $position }? Reply 1 to 5 (5 easy), NO if it did not go down, SKIP.
-unclear-best = We did not get that. Which one did { $child } like best? Tap its name.
-    .sms = We did not get that. Which one was best? Reply its name, or NONE.
-unclear-note = We did not get that. Write your note in a few words, or tap the button.
-    .sms = We did not get that. Write a few words, or reply NO.
+    Un { candy } en cada una, con un sorbo pequeño de agua.
+    .sms = Noche { $night } de { $nights }: { $order }. Un { candy } en cada una.
+night-howto = La espalda recta. La cabeza en su sitio, el caramelo atrás en la lengua, un sorbo pequeño y todo de una vez.
+    .sms = Espalda recta, caramelo atrás, sorbo pequeño.
+night-safety = Esté cerca todo el rato. Nunca obligue. Si { $child } se ahoga, llame al { $emergency } y haga sus primeros auxilios.
+    .sms = Esté cerca, nunca obligue. Si se ahoga: { $emergency }.
+night-late = Hoy llegamos tarde, y es culpa nuestra. Si ya es muy tarde, déjelo.
+    .sms = Llegamos tarde, perdón. ¿Muy tarde? Déjelo.
+night-reminder = Una nota por si la tarde se le fue volando. Si practicaron, cuéntenos cómo fue. Si no, está bien también.
+    .sms = Si hoy practicaron, cuéntenos cómo fue. Si no, está bien también.
+ask-swallow = ¿Cómo fue { $position }? Toque de 1 a 5. El 5 es fácil, el 1 es difícil. Puede añadir una nota.
+    .sms = ¿Cómo fue { $position }? Responda de 1 a 5 (5 fácil), NO si no bajó, SALTAR.
+ask-best = ¿Cuál le gustó más a { $child } esta noche? Que elija { $child }.
+    .sms = ¿Cuál le gustó más a { $child }? Responda con su nombre, o NINGUNA.
+ask-note = ¿Quiere añadir algo sobre esta noche? Escríbalo aquí, o toque el botón.
+    .sms = ¿Quiere añadir algo sobre esta noche? Escríbalo, o responda NO.
+unclear-swallow = Eso no lo entendimos. ¿Cómo fue { $position }? Toque un número de 1 a 5, o diga si no bajó.
+    .sms = No lo entendimos. ¿Cómo fue { $position }? Responda de 1 a 5 (5 fácil), NO si no bajó, SALTAR.
+unclear-best = Eso no lo entendimos. ¿Cuál le gustó más a { $child }? Toque su nombre.
+    .sms = No lo entendimos. ¿Cuál le gustó más? Responda con su nombre, o NINGUNA.
+unclear-note = Eso no lo entendimos. Escriba su nota en pocas palabras, o toque el botón.
+    .sms = No lo entendimos. Escriba unas palabras, o responda NO.
 night-done =
-    Thank you! We wrote down:
+    ¡Gracias! Esto es lo que apuntamos:
     { $marks }
-    .sms = Thank you! We have: { $marks }.
-night-best = Best tonight: { $position }.
+    .sms = ¡Gracias! Apuntamos: { $marks }.
+night-best = La mejor de hoy: { $position }.
 corrected =
-    Changed. Now it says:
+    Cambiado. Ahora dice:
     { $marks }
-    .sms = Changed. Now: { $marks }.
-corrected-best = Changed. Best tonight: { $position }.
-note-kept = Thank you. Your note is kept for your clinic.
-stale-button = That button is from an old message. Please use the newest one.
-tonight-over = Tonight's practice is over. No more candy tonight. Rest well.
-passed-on = Thank you. We passed this on to your clinic. If it can not wait, please call them.
+    .sms = Cambiado. Ahora: { $marks }.
+corrected-best = Cambiado. La mejor de hoy: { $position }.
+note-kept = Gracias. Guardamos su nota para su clínica.
+stale-button = Ese botón es de un mensaje viejo. Use el más nuevo, por favor.
+tonight-over = Por hoy se acabó la práctica. No más caramelos esta noche. Que descansen.
+passed-on = Gracias. Se lo pasamos a su clínica. Si no puede esperar, llame a la clínica.
 
-## Wishes
+## Lo que se puede pedir
 
-help = We write each night at { $bedtime }. You can say: PAUSE, RESUME, LESSON, NOT TONIGHT, STOP, DELETE, or a new time such as "bedtime 7:30 pm". For more, call your clinic. This is not an emergency line. In an emergency, call { $emergency }.
-paused = Practice is paused. Write RESUME when you are ready. There is no rush.
-paused-until = Practice is paused. We write again on { $day }. Write RESUME to start sooner.
-paused-reply = Thank you. We passed this on to your clinic. Practice is still paused. Write RESUME when you are ready.
-resumed = Good to have you back. We go on at { $bedtime }.
-bedtime-changed = Done. From now on we write at { $bedtime }.
-bedtime-outside = We can only write from { $earliest } to { $latest }. Please send a time in between, such as "bedtime 7:30 pm".
-candy-changed = Your clinic chose a new candy: a { candy }. Please use it from the next night on.
-stopped = We have stopped. You will not hear from us again. Write START if you change your mind. Thank you for all your practice.
-started = Welcome back! We write at { $bedtime }.
-start-closed = We can not start again from here. Please ask your clinic.
-delete-ask = This erases all that we keep about { $child }, for good. Are you sure?
-    .sms = This erases all that we keep about { $child }, for good. Are you sure? Reply YES or NO.
-delete-kept = Fine, we keep it all as it was.
-delete-waits = We have stopped. Your clinic must first look at one thing you told us. Then we erase all of it and tell you.
-deleted = It is all erased. Thank you, and take care.
-wrong-number = Sorry for the mix-up. We will not write to this number again.
+help = Escribimos cada noche a las { $bedtime }. Puede decir: PAUSA, REANUDAR, LECCIÓN, HOY NO, BAJA, BORRAR, o una hora nueva, como "mejor a las 19:30". Para lo demás, llame a su clínica. Esto no es una línea de emergencias. En una emergencia, llame al { $emergency }.
+paused = La práctica está en pausa. Escriba REANUDAR cuando quieran volver. No hay prisa.
+paused-until = La práctica está en pausa. Le escribimos de nuevo el { $day }. Escriba REANUDAR para volver antes.
+paused-reply = Gracias. Se lo pasamos a su clínica. La práctica sigue en pausa. Escriba REANUDAR cuando quieran volver.
+resumed = ¡Qué gusto que estén de vuelta! Seguimos a las { $bedtime }.
+bedtime-changed = Hecho. Desde ahora le escribimos a las { $bedtime }.
+bedtime-outside = Solo podemos escribir de { $earliest } a { $latest }. Mande una hora entre esas dos, como "mejor a las 19:30".
+candy-changed = Su clínica eligió otro caramelo: un { candy }. Úselo desde la próxima noche.
+stopped = Ya paramos. No le vamos a escribir más. Si cambia de idea, escriba EMPEZAR. Gracias por toda la práctica.
+started = ¡Qué gusto que hayan vuelto! Le escribimos a las { $bedtime }.
+start-closed = Desde aquí no se puede empezar otra vez. Pregunte a su clínica.
+delete-ask = Esto borra para siempre todo lo que guardamos sobre { $child }. ¿Lo borramos?
+    .sms = Esto borra para siempre todo lo que guardamos sobre { $child }. ¿Lo borramos? Responda SI o NO.
+delete-kept = Bien, todo queda como estaba.
+delete-waits = Ya paramos. Antes, su clínica tiene que mirar una cosa que nos contó. Luego lo borramos todo y le avisamos.
+deleted = Ya está todo borrado. Gracias, y que les vaya bien.
+wrong-number = Perdone el error. No vamos a escribir más a este número.
 from-clinician =
-    A message from your clinic:
+    Un mensaje de su clínica:
     { $words }
 
-## Safety: first words first
+## Seguridad: lo primero va primero
 
 safety-breathing =
-    Call { $emergency } now.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Llame al { $emergency } ya.
+    Haga lo que aprendió en primeros auxilios.
+    Este chat no puede mandar ayuda.
 safety-allergy =
-    Call { $emergency } now.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Llame al { $emergency } ya.
+    Haga lo que aprendió en primeros auxilios.
+    Este chat no puede mandar ayuda.
 safety-object =
-    Call { $emergency } now. Do not wait for signs.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Llame al { $emergency } ya. No espere a ver señales.
+    Haga lo que aprendió en primeros auxilios.
+    Este chat no puede mandar ayuda.
 safety-poison =
-    Call { $emergency } now. Keep the pack at hand.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Llame al { $emergency } ya. Tenga el envase a mano.
+    Haga lo que aprendió en primeros auxilios.
+    Este chat no puede mandar ayuda.
 safety-self-harm =
-    Call { $emergency } now if life is at risk.
-    Stay close to each other. No one should be alone tonight.
-    You are not alone in this. Your clinic has been told. This chat can not send help.
+    Llame al { $emergency } ya si hay una vida en peligro.
+    Quédense cerca. Esta noche nadie debe estar a solas.
+    No tienen que pasar esto a solas. Su clínica ya lo sabe. Este chat no puede mandar ayuda.
 safety-danger =
-    Call { $emergency } now if anyone is not safe.
-    Go to a safe place if you can. Your clinic has been told. This chat can not send help.
+    Llame al { $emergency } ya si alguien está en peligro.
+    Vaya a un sitio seguro si puede. Su clínica ya lo sabe. Este chat no puede mandar ayuda.
 safety-urgent =
-    Call your clinic or a doctor today, even if { $child } seems fine.
-    Call { $emergency } at once for: hard or noisy breathing, drooling, blue lips, pain, or a voice that has changed.
-    This chat can not send help.
+    Llame hoy a su clínica o a un médico, aunque { $child } se vea bien.
+    Llame al { $emergency } ya si le cuesta respirar, hace ruido al respirar, babea, tiene los labios azules, le duele o le cambió la voz.
+    Este chat no puede mandar ayuda.
 safety-forced =
-    Please stop for tonight. A swallow must never be forced.
-    If anyone is not safe, call { $emergency } now.
-    Your clinic has been told and will talk with you.
-safety-child-wrote = We sent this to you as well, since { $child } wrote to us just now.
-hold = Practice is on hold. No more candy until your clinic says so. Your clinic has been told.
-    .sms = Practice is on hold. No candy until your clinic says so. They have been told.
-hold-reply = Thank you. We passed this on to your clinic. Practice is still on hold. In an emergency, call { $emergency } now.
-hold-by-clinician = Your clinic has put practice on hold. No more candy until they say so. They can tell you why.
-hold-lifted = Good news: your clinic says that practice can go on. We write at { $bedtime }.
-hold-lifted-rest = Your clinic has closed the hold. There is nothing you need to do.
-watch-ask = How is { $child } today? Look for: a cough that stays, noisy or fast breathing, a fever, a hoarse voice, drooling, or pain in the throat or chest. Is there any of these?
-    .sms = How is { $child } today? Any cough that stays, noisy or fast breathing, fever, hoarse voice, drooling, or pain in throat or chest? Reply YES or NO.
-watch-fine = Good to hear. Keep an eye out. If one of these signs comes, call a doctor the same day. If breathing is hard, call { $emergency }.
+    Por favor, paren por hoy. Nunca se obliga a tragar.
+    Si alguien está en peligro, llame al { $emergency } ya.
+    Su clínica ya lo sabe y va a hablar con ustedes.
+safety-child-wrote = Se lo mandamos también a usted, pues { $child } nos acaba de escribir.
+hold = La práctica está parada. No más caramelos hasta que su clínica diga. Su clínica ya lo sabe.
+    .sms = Práctica parada. No más caramelos hasta que su clínica diga. Ya lo sabe.
+hold-reply = Gracias. Se lo pasamos a su clínica. La práctica sigue parada. En una emergencia, llame ya al { $emergency }.
+hold-by-clinician = Su clínica paró la práctica. No más caramelos hasta que diga. Allí le pueden contar por qué.
+hold-lifted = Buenas noticias: su clínica dice que se puede seguir. Le escribimos a las { $bedtime }.
+hold-lifted-rest = Su clínica ya cerró el aviso. No tiene que hacer nada.
+watch-ask = ¿Cómo está { $child } hoy? Fíjese si hay: tos que no se va, ruido al respirar, respiración rápida, fiebre, voz ronca, babeo, dolor de pecho o de garganta. ¿Hay algo de esto?
+    .sms = ¿Cómo está { $child } hoy? ¿Tos que no se va, ruido al respirar, fiebre, voz ronca, babeo, dolor de pecho o garganta? Responda SI o NO.
+watch-fine = Qué bien. Siga mirando unos días. Si llega una de estas señales, llame al médico ese mismo día. Si le cuesta respirar, llame al { $emergency }.
 
-## Concerns
+## Cuando algo va mal
 
-concern-distress = That sounds hard, and we are sorry. Thank you for telling us. { $child } comes first, and practice can wait. Your clinic has been told.
-concern-refusal = A no is a fine answer. Please do not push. Sit close, do something nice, and let it rest. Your clinic has been told.
-concern-gag = Gagging feels bad, but it is a reflex that guards the throat. Stop here and let { $child } rest. If breathing is hard, call { $emergency }. Your clinic has been told.
-concern-pressure = It is easy to push when you care so much. Let it go for tonight. It works best when { $child } is the boss of each swallow. Your clinic has been told.
-concern-exhausted = You are doing a lot, and it shows. Rest comes first, for you too. Nothing is lost. Your clinic has been told.
-concern-shame = No one has failed here. Many children find this hard, and so do many adults. Thank you for telling us. Your clinic has been told.
-concern-ill = Sorry to hear that. Please do not practice while { $child } is ill. Call your doctor if you are worried. Write PAUSE to take a break. Your clinic has been told.
-medicine = We can not answer questions about medicine. Please ask your pharmacist or the person who prescribed it. Do not change, crush or split it before you ask. Your clinic has been told.
+concern-distress = Suena difícil, y lo sentimos. Gracias por contarlo. Primero está { $child }, y la práctica puede esperar. Su clínica ya lo sabe.
+concern-refusal = Un no es una buena respuesta. No empuje, por favor. Siéntense juntos, hagan algo bonito y déjenlo por hoy. Su clínica ya lo sabe.
+concern-gag = Las arcadas se sienten mal, pero así se cuida la garganta. Paren aquí y que { $child } descanse. Si le cuesta respirar, llame al { $emergency }. Su clínica ya lo sabe.
+concern-pressure = Es fácil empujar cuando algo nos importa tanto. Déjenlo por hoy. Va mejor cuando { $child } manda en cada trago. Su clínica ya lo sabe.
+concern-exhausted = Hace usted mucho, y se nota. Primero va el descanso, también el suyo. Nada se pierde. Su clínica ya lo sabe.
+concern-shame = Aquí nadie hizo nada mal. A muchos niños les cuesta, y a muchos adultos también. Gracias por contarlo. Su clínica ya lo sabe.
+concern-ill = Lo sentimos. No practiquen hasta que { $child } esté bien. Si algo le preocupa, llame a su médico. Escriba PAUSA para parar unos días. Su clínica ya lo sabe.
+medicine = De medicinas no podemos decir nada. Pregunte en su farmacia o a quien la recetó. No la cambie, parta ni muela sin preguntar. Su clínica ya lo sabe.
 
-## The end
+## El final
 
-finish = That was it! { $child } practiced { $practised ->
-        [one] one night
-       *[other] { $practised } nights
-    } of { $nights }. Thank you for each of those evenings. You made the time, and that is what made it work.
-    .sms = That was it! { $child } practiced { $practised ->
-        [one] one night
-       *[other] { $practised } nights
-    } of { $nights }. Thank you for each evening.
-finish-favourites = At first { $child } liked { $first } best. At the end it was { $last }.
-finish-same = { $child } liked { $last } best from first to last.
-finish-next = Next, your clinic looks at the numbers with you both. You choose a head position as a team. Please do not try a real pill before that.
-certificate = This is for { $child }. Print it or show it off!
-    .sms = { $child } has earned a certificate. Your clinic can print it for you.
-ended = Your clinic has ended the program. We will not write again. Thank you for all your practice. If you have questions, please call them.
+finish = ¡Eso fue todo! { $child } practicó { $practised ->
+        [one] una noche
+       *[other] { $practised } noches
+    } de { $nights }. Gracias por cada una de esas tardes. Usted puso el tiempo, y sin eso no hay práctica.
+    .sms = ¡Eso fue todo! { $child } practicó { $practised ->
+        [one] una noche
+       *[other] { $practised } noches
+    } de { $nights }. Gracias por cada tarde.
+finish-favourites = Al principio, a { $child } le gustó más { $first }. Al final, { $last }.
+finish-same = A { $child } le gustó más { $last }, de principio a fin.
+finish-next = Ahora su clínica mira los números con ustedes dos. Juntos eligen cómo poner la cabeza. No prueben una pastilla de verdad antes de eso.
+certificate = Esto es para { $child }. ¡Para colgar o enseñar!
+    .sms = { $child } tiene un diploma. Su clínica se lo puede imprimir.
+ended = Su clínica cerró el programa. Ya no le vamos a escribir. Gracias por toda la práctica. Si tiene preguntas, llame a la clínica.
 
-## Cheer
+## Ánimo
 
-cheer-first-night-1 = The first night is done. You sat down and tried it as a team. That is the start that counts.
-cheer-first-night-2 = One night in. { $child } now knows how it goes, and so do you. The rest is more of the same.
-cheer-first-night-3 = Thank you for making time tonight. A calm first night is worth a lot.
-cheer-first-night-hard-1 = First nights are often the hard ones. { $child } tried, and you were there. That is all tonight had to be.
-cheer-first-night-hard-2 = That was not easy, and you both stayed with it. Tomorrow starts fresh.
-cheer-first-night-hard-3 = Hard is normal on night one. The body learns this bit by bit, as with riding a bike.
-cheer-nothing-down-1 = None went down tonight, and still { $child } practiced. Each try teaches the throat a bit. Tell { $child } you saw the effort.
-cheer-nothing-down-2 = A night like this is part of learning. You do not need to fix it. Just come back tomorrow.
-cheer-nothing-down-3 = Trying counts, and { $child } tried. If you like, end with a sip of plain water and a hug.
-cheer-one-missed-1 = Last night was a night off. That happens to all of us. Tonight we just go on.
-cheer-one-missed-2 = One missed night does no harm. Nothing is lost. Here is tonight.
-cheer-one-missed-3 = Evenings can be full. Good that you are here now. We pick up where we were.
-cheer-several-missed-1 = It has been a few nights. No need to catch up. Five calm minutes tonight are plenty.
-cheer-several-missed-2 = Life got in the way, and that is fine. You can start small: just do what feels good tonight.
-cheer-several-missed-3 = We kept your place. If this time of day does not suit you, send us a new one, such as "bedtime 7 pm".
-cheer-coming-back-1 = Good to see you both again. We go on from where you stopped.
-cheer-coming-back-2 = Welcome back. What { $child } has learned does not go away with a break.
-cheer-coming-back-3 = Back again! Take it slow tonight. A sip of plain water first is a nice warm-up.
-cheer-steady-1 = Night { $night } is done. Showing up is the whole trick, and you showed up.
-cheer-steady-2 = Another calm night in the book. Thank you both.
-cheer-steady-3 = You keep coming back. That is how a skill grows.
-cheer-steady-4 = { $night } nights of practice so far. Each one is a brick in the wall.
-cheer-steady-5 = Thank you for tonight. It may feel small, but small steps add up.
-cheer-steady-6 = You gave { $child } five good minutes tonight. That is time well spent.
-cheer-steady-7 = Done for tonight. Tell { $child } one thing you liked about how they went at it.
-cheer-improving-1 = Tonight felt a bit easier than last time. That is what practice does. It will go up and down, and that is fine.
-cheer-improving-2 = All these evenings are doing their work. Tell { $child } you have seen how they keep at it.
-cheer-improving-3 = A smoother night. Enjoy it! Some nights will still be bumpy, and they count just the same.
-cheer-favourite-changed-1 = A new favorite tonight. Good to know! This is just what we want to find out.
-cheer-favourite-changed-2 = { $child } liked a new one best. Trying them all is what shows the way.
-cheer-favourite-changed-3 = The favorite has moved. That is normal. Each night tells us more.
-cheer-half-way-1 = Half way! { $night } nights done, { $left } to go. Thank you for each one.
-cheer-half-way-2 = You are at the half-way mark. Do something nice with { $child } to mark it. A game or a story will do.
-cheer-half-way-3 = Half of the nights are behind you. You have made this a habit, and that is the hard part.
-cheer-last-nights-1 = We are close to the end. After tonight there are { $left } more.
-cheer-last-nights-2 = The last stretch starts tonight. No need to push now. Just do it the way you always do.
-cheer-last-nights-3 = Only a few nights are left. { $child } has put in real work, night after night.
-cheer-last-night-1 = This is the last night. Take your time and enjoy it as a team.
-cheer-last-night-2 = One last time. However it goes, you have both done what you set out to do.
-cheer-last-night-3 = Last night of practice! After this you and your clinic look at what { $child } found out.
-cheer-yucky-1 = Not every candy tastes nice to every child. Your clinic can choose another. Just ask them.
-cheer-yucky-2 = Thank you for telling us about the taste. A sip of water before and after can help.
-cheer-yucky-3 = Yucky and still tried! That takes nerve. Tell { $child } so.
-cheer-tired-1 = Tired nights are the hardest nights. Thank you for trying. An earlier time may help. Just send us one.
-cheer-tired-2 = You were tired and still came. If tomorrow is the same, write NOT TONIGHT. That is fine.
-cheer-tired-3 = It has been a long day for you all. Enough for now. Sleep well.
-cheer-partial-1 = Last time you did a part of it. A part counts. Tonight you have the same order once more.
-cheer-partial-2 = Some of it is better than none of it. Here is the same order for tonight.
-cheer-partial-3 = You stopped when it was enough, and that was right. Tonight is a new try.
-cheer-skipped-1 = Skipping one is fine. { $child } is the boss of each swallow.
-cheer-skipped-2 = You left one out tonight. Thank you for telling us, that is good to know.
-cheer-skipped-3 = No need to do them all. A calm night with fewer beats a hard night with more.
+cheer-first-night-1 = La primera noche ya está. Se sentaron y probaron juntos. Así se empieza.
+cheer-first-night-2 = Ya va una noche. { $child } sabe cómo es, y usted también. Lo demás es más de lo mismo.
+cheer-first-night-3 = Gracias por hacer sitio para esto hoy. Una primera noche con calma vale mucho.
+cheer-first-night-hard-1 = La primera noche suele costar. { $child } probó, y usted estuvo ahí. Hoy no hacía falta más.
+cheer-first-night-hard-2 = No fue fácil, y ahí estuvieron los dos. Mañana es otro día.
+cheer-first-night-hard-3 = El primer día cuesta, es normal. El cuerpo aprende poco a poco, como con la bici.
+cheer-nothing-down-1 = Hoy no bajó ninguno, y { $child } practicó igual. Cada intento le enseña algo a la garganta. Cuéntele que usted lo vio.
+cheer-nothing-down-2 = Una noche así es parte de aprender. No hay nada que arreglar. Basta con volver mañana.
+cheer-nothing-down-3 = Probar ya vale, y { $child } probó. Si quieren, cierren con un sorbo de agua y un abrazo.
+cheer-one-missed-1 = Anoche hubo descanso. Nos pasa a todos. Hoy seguimos.
+cheer-one-missed-2 = Una noche sin práctica no hace daño. Nada se pierde. Aquí va la de hoy.
+cheer-one-missed-3 = Hay tardes muy llenas. Qué bien que hoy están aquí. Seguimos donde íbamos.
+cheer-several-missed-1 = Han pasado unas noches. No hay que ponerse al día. Hoy bastan cinco minutos con calma.
+cheer-several-missed-2 = A veces la vida manda, y está bien. Pueden empezar con poco: solo lo que hoy les siente bien.
+cheer-several-missed-3 = Les guardamos el sitio. Si esta hora no les va bien, mande otra, como "mejor a las 19:00".
+cheer-coming-back-1 = Qué gusto verles por aquí otra vez. Seguimos donde lo dejaron.
+cheer-coming-back-2 = ¡Ya están de vuelta! Lo que { $child } aprendió no se va con un descanso.
+cheer-coming-back-3 = ¡Otra vez aquí! Hoy, con calma. Un sorbo de agua sola va bien para empezar.
+cheer-steady-1 = La noche { $night } ya está. El truco es venir, y ustedes vinieron.
+cheer-steady-2 = Otra noche hecha, y con calma. Gracias a los dos.
+cheer-steady-3 = Ustedes vienen noche tras noche. Así se aprende algo nuevo.
+cheer-steady-4 = Ya van { $night } noches de práctica. Cada una es un ladrillo más.
+cheer-steady-5 = Gracias por lo de hoy. Parece poco, pero los pasos pequeños suman.
+cheer-steady-6 = Hoy le dio a { $child } cinco buenos minutos. Es tiempo bien usado.
+cheer-steady-7 = Por hoy, listo. Dígale a { $child } una cosa que le gustó de cómo lo hizo.
+cheer-improving-1 = Hoy costó un poco menos que la otra vez. Eso hace la práctica. Unas noches sube y otras baja, y está bien.
+cheer-improving-2 = Tantas tardes hacen su trabajo. Dígale a { $child } que usted ve todo lo que prueba.
+cheer-improving-3 = Una noche más suave. ¡Disfruten! Habrá otras con baches, y valen lo mismo.
+cheer-favourite-changed-1 = Hoy hay una nueva mejor. ¡Qué bueno saberlo! Justo eso es lo que buscamos.
+cheer-favourite-changed-2 = A { $child } le gustó más otra. Probar todas es lo que enseña el camino.
+cheer-favourite-changed-3 = La mejor cambió. Es normal. Cada noche nos dice algo más.
+cheer-half-way-1 = ¡La mitad! Van { $night } noches, quedan { $left }. Gracias por cada una.
+cheer-half-way-2 = Ya van por la mitad. Hagan algo bonito con { $child } para verlo. Un juego o un cuento bastan.
+cheer-half-way-3 = La mitad de las noches ya pasó. Ya es costumbre, y eso es lo que más cuesta.
+cheer-last-nights-1 = Ya falta poco. Tras esta noche quedan { $left }.
+cheer-last-nights-2 = Hoy empieza el último tramo. No hay que apretar. Basta con hacerlo como siempre.
+cheer-last-nights-3 = Quedan pocas noches. { $child } le puso trabajo, noche tras noche.
+cheer-last-night-1 = Esta es la última noche. Con calma, y a pasarlo bien juntos.
+cheer-last-night-2 = Una última vez. Salga como salga, ya hicieron lo que se propusieron.
+cheer-last-night-3 = ¡La última noche de práctica! Luego miran con su clínica lo que { $child } descubrió.
+cheer-yucky-1 = No todos los caramelos le gustan a todo el mundo. Su clínica puede elegir otro. Solo pregunte.
+cheer-yucky-2 = Gracias por contarnos lo del sabor. Un sorbo de agua antes y después puede ayudar.
+cheer-yucky-3 = Sabía mal, ¡y { $child } probó igual! Hace falta valor. Dígaselo.
+cheer-tired-1 = Con sueño cuesta más. Gracias por probar. Quizá ayude una hora más temprana. Solo mándela.
+cheer-tired-2 = Había sueño, y vinieron igual. Si mañana pasa lo mismo, escriba HOY NO. Está bien.
+cheer-tired-3 = Fue un día largo para todos. Ya basta por hoy. Que duerman bien.
+cheer-partial-1 = La otra vez hicieron una parte. Una parte vale. Hoy va otra vez el mismo orden.
+cheer-partial-2 = Algo es mejor que nada. Aquí va el mismo orden para hoy.
+cheer-partial-3 = Pararon cuando ya era suficiente, y fue lo justo. Hoy se prueba de nuevo.
+cheer-skipped-1 = Saltar una está bien. { $child } manda en cada trago.
+cheer-skipped-2 = Hoy dejaron una. Gracias por contarlo, es bueno saberlo.
+cheer-skipped-3 = No hace falta hacerlas todas. Pocas y con calma valen más que muchas a la fuerza.
 
-## Tips
+## Consejos
 
-tip-slouch-1 = A tip: use a firm chair with feet flat on the floor or on a box. When the back is bent, the way down is bent too.
-tip-slouch-2 = A tip: before each swallow, both of you stretch up as if a string pulls at the top of the head. A long neck makes an easy way down.
-tip-front-1 = A tip: the candy may lie too far in front. There it floats when the water comes. Set it on the back half of the tongue, in the middle.
-tip-front-2 = A tip: { $child } can check the spot in a mirror first. Tongue out, candy far back, tongue in, sip, swallow.
-tip-water-1 = A tip: try less water. In a full mouth the candy swims, and the throat has to swallow twice. A small mouthful goes down in one go.
-tip-water-2 = A tip: pour one small mouthful into a cup, and no more. Then { $child } can not take too much by mistake.
-tip-bite-1 = A tip: biting is a habit, not a fault. Teeth stay apart and the tongue stays flat. Sip right after the candy, so there is no time to chew.
-tip-bite-2 = A tip: let { $child } hold the sip in a cup, ready at the lips. Candy, sip, swallow: the quicker it goes, the less there is to bite.
-tip-fear-1 = A tip: slow it down. Three slow breaths out before each swallow make the throat soft. Start with plain water if you like.
-tip-fear-2 = A tip: do not talk { $child } out of being scared. Say "I see it is scary, and I am here". Let { $child } say when to go.
-tip-taste-1 = A tip: a sip of cold water first makes the taste weaker. The less time the candy lies there, the less there is to taste.
-tip-taste-2 = A tip: you can ask your clinic for a candy with another taste. Please do not swap it on your own.
-tip-tired-1 = A tip: try half an hour sooner. A tired mouth works slowly. Send us a new time, such as "bedtime 7 pm".
-tip-tired-2 = A tip: on a tired night, stop while it still feels good. Two calm swallows beat five hard ones.
-tip-gag-1 = A tip: a gag comes when the candy touches the spot too soon. Set it a bit further front, then sip at once.
-tip-gag-2 = A tip: wait until the gag has passed, with slow breaths through the nose. Only go on if { $child } wants to.
+tip-slouch-1 = Un consejo: una silla firme y los pies en el suelo o en una caja. Si la espalda se dobla, el camino se dobla también.
+tip-slouch-2 = Un consejo: antes de tragar, los dos crecen, como si un hilo tirara de la cabeza hacia arriba. Con el cuello largo baja mejor.
+tip-front-1 = Un consejo: quizá el caramelo está muy adelante. Ahí flota cuando llega el agua. Va en la parte de atrás de la lengua, en el medio.
+tip-front-2 = Un consejo: { $child } puede mirar el sitio en un espejo. Lengua fuera, caramelo atrás, lengua dentro, sorbo y a tragar.
+tip-water-1 = Un consejo: pruebe con menos agua. Con la boca llena, el caramelo nada, y hay que tragar dos veces. Un sorbo pequeño baja de una vez.
+tip-water-2 = Un consejo: ponga en un vaso solo un sorbo pequeño. Así { $child } no toma de más.
+tip-bite-1 = Un consejo: morder es costumbre, no es culpa de nadie. Los dientes, separados; la lengua, plana. El sorbo va justo tras el caramelo, y no da tiempo a morder.
+tip-bite-2 = Un consejo: que { $child } tenga el vaso ya en los labios. Caramelo, sorbo, tragar: si va rápido, hay menos que morder.
+tip-fear-1 = Un consejo: más despacio. Soltar el aire tres veces, lento, ablanda la garganta. Pueden empezar con agua sola.
+tip-fear-2 = Un consejo: no le diga que no hay que tener miedo. Diga "veo que da miedo, y estoy aquí". Que { $child } diga cuándo.
+tip-taste-1 = Un consejo: un sorbo de agua fría antes quita sabor. Y si el caramelo está poco rato en la boca, sabe menos.
+tip-taste-2 = Un consejo: puede pedir a su clínica un caramelo de otro sabor. No lo cambie sin preguntar, por favor.
+tip-tired-1 = Un consejo: pruebe media hora antes. Con sueño, la boca va lenta. Mande otra hora, como "mejor a las 19:00".
+tip-tired-2 = Un consejo: si hay sueño, paren cuando aún va bien. Dos tragos con calma valen más que cinco a la fuerza.
+tip-gag-1 = Un consejo: la arcada llega cuando el caramelo toca muy atrás. Póngalo un poco más adelante, y el sorbo enseguida.
+tip-gag-2 = Un consejo: esperen a que pase la arcada, con aire lento por la nariz. Solo sigan si { $child } quiere.

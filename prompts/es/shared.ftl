@@ -1,142 +1,143 @@
-# Words that every reader shares: names, marks, the clock, labels of pictures and buttons.
-# Dial: $child is the name to be called by, $emergency the local emergency number, $tone the child's age group.
+# Palabras que comparten todos los lectores: nombres, marcas, la hora, rótulos de dibujos y botones.
+# En todos los textos: $child es el nombre con que se llama al niño o la niña, $emergency el número local de
+# emergencias, $tone la edad (young, middle, teen).
 
-## Positions, candies, marks. `-key` variables are for choosing a wording, never for showing.
+## Posiciones, caramelos, marcas. Las variables `-key` sirven para elegir las palabras, nunca para mostrarlas.
 
 position = { $position-key ->
-    [left] Left
-    [right] Right
-    [up] Up
-    [down] Down
-   *[center] Center
+    [left] Izquierda
+    [right] Derecha
+    [up] Arriba
+    [down] Abajo
+   *[center] Centro
 }
 order-item = { $number }. { $position }
     .sms = { $number } { $position }
 mark = { $mark ->
-    [not_down] did not go down
-    [skipped] skipped
+    [not_down] no bajó
+    [skipped] saltada
    *[other] { $mark }
 }
 mark-item = { $position }: { $mark }
 candy = { $candy ->
-    [mint] small mint
-   *[hard] small hard candy
+    [mint] caramelo pequeño de menta
+   *[hard] caramelo pequeño y duro
 } ({ $size } mm)
-none = none
+none = nada
 
-## What a reply was about, for clinicians
+## De qué trataba una respuesta, para el personal de la clínica
 
 category = { $category ->
-    [choking] choking
-    [breathing] trouble breathing
-    [colour] blue or pale
-    [collapse] collapse
-    [allergy] allergic reaction
-    [battery_or_magnet] swallowed a battery or magnet
-    [overdose] took too much of something
-    [self_harm] self-harm
-    [danger] somebody in danger
-    [choked] choked earlier
-    [airway] airway signs
-    [stuck] something stuck
-    [swallowing] trouble swallowing
-    [vomiting] vomiting
-    [after_choke] signs after a choke
-    [hives] hives
-    [wrong_object] swallowed something else
-    [forced] forced to swallow
-    [unsafe] practice not safe
-    [distress] distress
-    [refusal] refusal
-    [gag] gagging
-    [pressure] pressure on the child
-    [exhausted] family exhausted
-    [shame] shame
-    [ill] child ill
-    [medicine] question about a medicine
+    [choking] atragantamiento
+    [breathing] dificultad para respirar
+    [colour] color azul o pálido
+    [collapse] desmayo
+    [allergy] reacción alérgica
+    [battery_or_magnet] tragó una pila o un imán
+    [overdose] tomó demasiado de algo
+    [self_harm] autolesión
+    [danger] alguien en peligro
+    [choked] se atragantó antes
+    [airway] signos en la vía aérea
+    [stuck] algo atascado
+    [swallowing] dificultad para tragar
+    [vomiting] vómitos
+    [after_choke] signos después de un atragantamiento
+    [hives] ronchas
+    [wrong_object] tragó otra cosa
+    [forced] obligado a tragar
+    [unsafe] práctica sin seguridad
+    [distress] angustia
+    [refusal] negativa
+    [gag] arcadas
+    [pressure] presión sobre el niño o la niña
+    [exhausted] familia agotada
+    [shame] vergüenza
+    [ill] enfermedad
+    [medicine] pregunta sobre un medicamento
    *[other] { $category }
 }
 
-## Time
+## La hora y el día
 
-clock = { $hour12 }:{ $minute } { $half }
+clock = { $hour }:{ $minute }
 day = { $weekday ->
-    [1] Monday
-    [2] Tuesday
-    [3] Wednesday
-    [4] Thursday
-    [5] Friday
-    [6] Saturday
-   *[7] Sunday
-}, { $month ->
-    [1] January
-    [2] February
-    [3] March
-    [4] April
-    [5] May
-    [6] June
-    [7] July
-    [8] August
-    [9] September
-    [10] October
-    [11] November
-   *[12] December
-} { $day }
+    [1] lunes
+    [2] martes
+    [3] miércoles
+    [4] jueves
+    [5] viernes
+    [6] sábado
+   *[7] domingo
+} { $day } de { $month ->
+    [1] enero
+    [2] febrero
+    [3] marzo
+    [4] abril
+    [5] mayo
+    [6] junio
+    [7] julio
+    [8] agosto
+    [9] septiembre
+    [10] octubre
+    [11] noviembre
+   *[12] diciembre
+}
 
-## Said when a text cannot be shown
+## Lo que se dice cuando un texto no se puede mostrar
 
-fallback = We could not show a message here. If anyone is in danger, call your local emergency number now. If not, please call your clinic.
+fallback = No pudimos mostrar un mensaje. Si alguien está en peligro, llame ya al número de emergencias. Si no, llame a su clínica.
 
-## Buttons
+## Botones
 
-button-agree = I agree
-button-decline = No, thank you
-button-next = Next
-button-down = It went down
-button-not-down = It did not go down
-button-later = Leave it for now
-button-skip = Skip
-button-no-best = No favorite
-button-no-note = No note
-button-yes = Yes
+button-agree = Acepto
+button-decline = No, gracias
+button-next = Siguiente
+button-down = Bajó
+button-not-down = No bajó
+button-later = Hoy no
+button-skip = Saltar
+button-no-best = Ninguna
+button-no-note = Sin nota
+button-yes = Sí
 button-no = No
 button-rate = { $rating }
 button-position = { $position }
 
-## Labels of pictures
+## Rótulos de los dibujos
 
-picture-mirror = Like in a mirror
-picture-left-hand = LEFT hand
-picture-right-hand = RIGHT hand
-picture-left-letter = L
-picture-right-letter = R
+picture-mirror = Como en un espejo
+picture-left-hand = mano IZQUIERDA
+picture-right-hand = mano DERECHA
+picture-left-letter = I
+picture-right-letter = D
 picture-position = { $position-key ->
-    [left] LEFT: turn to your left hand
-    [right] RIGHT: turn to your right hand
-    [up] UP: chin up, just a little
-    [down] DOWN: chin to your chest
-   *[center] CENTER: look straight ahead
+    [left] IZQUIERDA: gira hacia tu mano izquierda
+    [right] DERECHA: gira hacia tu mano derecha
+    [up] ARRIBA: sube la barbilla, solo un poco
+    [down] ABAJO: baja la barbilla al pecho
+   *[center] CENTRO: mira al frente
 }
-picture-order = Tonight, from first to last
-picture-posture = Sit up tall
-picture-posture-back = back straight
-picture-posture-feet = feet flat
-picture-posture-adult = an adult is there
-picture-tongue = Candy on the back of the tongue
-picture-tongue-here = here
-picture-tongue-not = not here
-picture-sip = One small mouthful
-picture-sip-good = a small sip
-picture-sip-much = too much
-picture-throat = Your throat is wide and soft
-picture-throat-candy = small candy
+picture-order = Esta noche, de la primera a la última
+picture-posture = Con la espalda recta
+picture-posture-back = espalda recta
+picture-posture-feet = pies en el suelo
+picture-posture-adult = un adulto al lado
+picture-tongue = El caramelo, atrás en la lengua
+picture-tongue-here = aquí
+picture-tongue-not = aquí no
+picture-sip = Un sorbo pequeño
+picture-sip-good = un sorbo
+picture-sip-much = demasiado
+picture-throat = Tu garganta es ancha y blanda
+picture-throat-candy = caramelo pequeño
 
-## Certificate
+## Diploma
 
-certificate-title = Certificate of practice
-certificate-for = This is for
+certificate-title = Diploma de práctica
+certificate-for = Para
 certificate-body = { $nights ->
-    [one] for one night of swallow practice.
-   *[other] for { $nights } nights of swallow practice.
+    [one] por una noche de práctica.
+   *[other] por { $nights } noches de práctica.
 }
-certificate-praise = You showed up. You tried. You told us how it felt.
+certificate-praise = Viniste. Lo intentaste. Nos contaste cómo fue.

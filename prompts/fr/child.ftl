@@ -1,294 +1,294 @@
-# What a child is told. Third grade at most. $tone is young (5 to 7), middle (8 to 12) or teen (13 and over).
+# Ce qu'on dit aux enfants et aux ados. Tutoiement. $tone est young (5 à 7), middle (8 à 12) ou teen (13 et plus).
 
-## Joining
+## L'entrée
 
-consent-wait = Hi { $child }! A grown-up has to say yes first. Ask them to look at their phone.
+consent-wait = Salut { $child } ! Un adulte doit d'abord dire oui. Dis-lui de voir son téléphone.
 welcome = { $tone ->
-    [young] Hi { $child }! I am your swallow coach. We start at { $bedtime } with a small lesson. Then we play { $nights } nights. A grown-up is with you each time.
-    [teen] Hi { $child }. I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. An adult is there each time.
-   *[middle] Hi { $child }! I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. A grown-up is there each time.
+    [young] Salut { $child } ! Je t'aide à avaler. À { $bedtime }, il y a une petite leçon. Puis on joue { $nights } soirs. Un adulte est là chaque fois.
+    [teen] Salut { $child }. Je t'aide à avaler. À { $bedtime }, il y a une courte leçon. Puis viennent { $nights } soirs, cinq minutes chacun. Un adulte est là chaque fois.
+   *[middle] Salut { $child } ! Je t'aide à avaler. À { $bedtime }, il y a une courte leçon. Puis viennent { $nights } soirs, cinq minutes chacun. Un adulte est là chaque fois.
 }
-welcome-also = Hi { $child }! I write each night at { $bedtime }. Do you need help right now? Tell a grown-up or call { $emergency }. Do not wait for me.
+welcome-also = Salut { $child } ! J'écris chaque soir à { $bedtime }. C'est grave ? Dis-le à un adulte ou appelle le { $emergency }. Ne m'attends pas.
 
-## Lesson
+## La leçon
 
 lesson-intro = { $tone ->
-    [young] Time for the lesson! Get a cup of water, one small candy and your grown-up. Go slow. There is no rush.
-    [teen] Time for the lesson. You need water, one small candy and an adult. Set your own pace.
-   *[middle] Time for the lesson! You need water, one small candy and a grown-up. Take your time.
+    [young] C'est la leçon ! Va chercher un verre d'eau, un petit bonbon et ton adulte. Va tout doux.
+    [teen] C'est la leçon. Il te faut de l'eau, un petit bonbon et un adulte. Va à ton rythme.
+   *[middle] C'est la leçon ! Il te faut de l'eau, un petit bonbon et un adulte. Prends ton temps.
 }
-lesson-again = Here is the lesson. Go as slow as you like.
+lesson-again = Voici la leçon. Prends tout ton temps.
 lesson-throat = { $tone ->
     [young]
-        Your throat is soft and wide. It can stretch like the neck of a sock!
+        Ta gorge est souple et large. Elle se tend comme une chaussette !
 
-        Put your hand on your neck. Now swallow. Did you feel it jump? That was your throat. It just made room for you.
+        Pose la main sur ton cou. Et avale. Tu sens le saut ? C'est ta gorge. Elle a fait de la place.
 
-        Tap Next when you felt it.
+        Touche Suivant quand tu l'as senti.
     [teen]
-        Your throat is soft, and it is wide. Each bite of lunch is much bigger than a pill.
+        Ta gorge est souple et large. Une bouchée de pain est bien plus grosse qu'un comprimé.
 
-        Put two fingers on your neck and swallow. Feel it lift? That is how the way down opens up. It does so all day long.
+        Pose deux doigts sur ton cou et avale. Tu sens que ça monte ? Le passage s'ouvre. Il le fait tout le jour.
 
-        Tap Next when you felt it.
+        Touche Suivant quand tu l'as senti.
    *[middle]
-        Your throat is soft and wide. It can stretch like the neck of a sock. A bite of bread is much bigger than a pill.
+        Ta gorge est souple et large. Elle se tend comme une chaussette. Une bouchée de pain est bien plus grosse qu'un comprimé.
 
-        Put your hand on your neck and swallow. Did you feel it jump? That is how it makes room.
+        Pose la main sur ton cou et avale. Tu sens le saut ? Elle fait de la place.
 
-        Tap Next when you felt it.
+        Touche Suivant quand tu l'as senti.
 }
     .sms =
-    Your throat is soft and wide. It can stretch like the neck of a sock.
-    Put your hand on your neck and swallow. Did you feel it jump? That is how it makes room.
-    Reply NEXT when you felt it.
+    Ta gorge est souple et large. Elle se tend comme une chaussette.
+    Pose la main sur ton cou et avale. Tu sens le saut ? Elle fait de la place.
+    Envoie SUIVANT quand tu l'as senti.
 lesson-posture = { $tone ->
-    [young] Sit tall like a king or a queen. Back straight. Feet flat. Not on the couch! Then the way down is straight too.
-    [teen] Sit up tall on a firm chair. Back straight, feet flat. Not on the couch. Then the way down is straight too.
-   *[middle] Sit tall on a firm chair. Back straight. Feet flat. Not on the couch! Then the way down is straight too.
+    [young] Prends place comme un roi ou une reine. Le dos droit. Les pieds à plat. Pas dans le canapé ! Le chemin est droit aussi.
+    [teen] Prends une chaise ferme. Le dos droit, les pieds à plat. Pas dans le canapé. Le chemin est droit aussi.
+   *[middle] Prends une chaise ferme. Le dos droit. Les pieds à plat. Pas dans le canapé ! Le chemin est droit aussi.
 }
-    .sms = Sit tall on a firm chair. Back straight. Feet flat. Then the way down is straight too. Reply NEXT.
+    .sms = Prends une chaise ferme. Le dos droit. Les pieds à plat. Le chemin est droit aussi. Envoie SUIVANT.
 lesson-water =
-    Just water now. { $position-key ->
-        [left] Turn your head to your left hand. Be gentle.
-        [right] Turn your head to your right hand. Be gentle.
-        [up] Lift your chin just a bit. Not far back!
-        [down] Put your chin down to your chest.
-       *[center] Look straight ahead.
-    } Stay like that. Take one small sip and swallow. Does your neck hurt? Then leave this one out.
+    Juste de l'eau. { $position-key ->
+        [left] Tourne la tête vers ta main gauche. Tout doux.
+        [right] Tourne la tête vers ta main droite. Tout doux.
+        [up] Lève le menton juste un peu. Pas loin en arrière !
+        [down] Baisse le menton.
+       *[center] Regarde droit devant.
+    } Ne bouge plus. Prends une gorgée et avale. Ton cou fait mal ? Saute celle-ci.
     .sms =
-    Just water. { $position-key ->
-        [left] Turn your head to your left hand.
-        [right] Turn your head to your right hand.
-        [up] Lift your chin just a bit.
-        [down] Put your chin down to your chest.
-       *[center] Look straight ahead.
-    } Take one small sip and swallow. Does your neck hurt? Then leave it out. Reply NEXT.
+    Juste de l'eau. { $position-key ->
+        [left] Tourne la tête vers ta main gauche.
+        [right] Tourne la tête vers ta main droite.
+        [up] Lève le menton juste un peu.
+        [down] Baisse le menton.
+       *[center] Regarde droit devant.
+    } Prends une gorgée et avale. Ton cou fait mal ? Saute celle-ci. Envoie SUIVANT.
 lesson-tongue = { $tone ->
-    [young] Where does the candy sit? Far back on your tongue, in the middle. That is its seat for the ride. Point to the spot!
-    [teen] The candy goes far back on your tongue, in the middle. At the front it just floats. Find the spot with a clean finger.
-   *[middle] The candy goes far back on your tongue, in the middle. At the front it just floats. Can you point to the spot?
+    [young] Où va le bonbon ? Au fond de ta langue, au milieu. C'est son siège. Montre du doigt !
+    [teen] Le bonbon va au fond de ta langue, au milieu. À l'avant, il flotte. Trouve l'endroit avec un doigt propre.
+   *[middle] Le bonbon va au fond de ta langue, au milieu. À l'avant, il flotte. Tu vois l'endroit ?
 }
-    .sms = The candy goes far back on your tongue, in the middle. At the front it just floats. Can you point to the spot? Reply NEXT.
+    .sms = Le bonbon va au fond de ta langue, au milieu. À l'avant, il flotte. Tu vois l'endroit ? Envoie SUIVANT.
 lesson-sip = { $tone ->
-    [young] Take just a small sip. With too much, the candy goes for a swim! Close your lips. One, two, gulp!
-    [teen] Take just one small sip. With too much, the candy floats. Then swallow it all in one go.
-   *[middle] Take just one small sip. With too much, the candy swims off. Then swallow it all in one gulp.
+    [young] Prends juste une gorgée. Avec trop d'eau, le bonbon nage ! Ferme la bouche. Un, deux, glou !
+    [teen] Prends juste une gorgée. Avec trop d'eau, le bonbon flotte. Avale tout d'un coup.
+   *[middle] Prends juste une gorgée. Avec trop d'eau, le bonbon nage. Avale tout d'un coup.
 }
-    .sms = Take just one small sip. With too much, the candy swims off. Swallow it all in one gulp. Reply NEXT.
-lesson-candy = Now one { candy }. Sit tall. Look straight ahead. Candy far back, small sip, gulp! You can say no. That is fine. Did it go down?
-    .sms = Now one { candy }. Sit tall. Candy far back, small sip, gulp! You can say no. Did it go down? Reply YES, NO or SKIP.
-lesson-unclear = I did not get that. Tap Next when you are set.
-    .sms = I did not get that. Reply NEXT to go on. Did you try the candy? Reply YES, NO or SKIP.
-lesson-went-down = It went down! Now you know how that feels. Thank you for trying it.
-lesson-not-down = It did not go down. That is fine! You gave it a try, and that is what counts.
-lesson-later = No candy tonight. That is fine! You did the lesson, and that is what counts.
+    .sms = Prends juste une gorgée. Avec trop d'eau, le bonbon nage. Avale tout d'un coup. Envoie SUIVANT.
+lesson-candy = C'est le tour d'un { candy }. Le dos droit. Regarde devant. Bonbon au fond, une gorgée, glou ! Tu peux dire non. C'est descendu ?
+    .sms = C'est le tour d'un { candy }. Le dos droit. Bonbon au fond, une gorgée, glou ! Tu peux dire non. C'est descendu ? Envoie OUI, NON ou SAUTER.
+lesson-unclear = Je n'ai pas compris. Pour la suite, touche Suivant.
+    .sms = Je n'ai pas compris. Envoie SUIVANT pour la suite. Après le bonbon, envoie OUI, NON ou SAUTER.
+lesson-went-down = C'est descendu ! Tu sais ce que ça fait. Merci d'avoir essayé.
+lesson-not-down = Pas descendu. C'est bien quand même ! Tu as essayé, et ça compte.
+lesson-later = Pas de bonbon ce soir. C'est bien quand même ! Tu as fait la leçon, et ça compte.
 lesson-done = { $tone ->
-    [young] That was the lesson! I will write at { $bedtime } next time. Then night one of { $nights } starts. Sleep well!
-    [teen] That was the lesson. I will write at { $bedtime }. Then night one of { $nights } starts. See you then.
-   *[middle] That was the lesson! I will write at { $bedtime }. Then night one of { $nights } starts. Sleep well!
+    [young] C'était la leçon ! Je t'écris à { $bedtime }. Ce sera le soir un sur { $nights }. Dors bien !
+    [teen] C'était la leçon. Je t'écris à { $bedtime }. Ce sera le soir un sur { $nights }. À bientôt.
+   *[middle] C'était la leçon ! Je t'écris à { $bedtime }. Ce sera le soir un sur { $nights }. Dors bien !
 }
 
-## The night
+## Le soir
 
 night-prompt =
     { $tone ->
-        [young] Hi { $child }! It is night { $night } of { $nights }. Your moves:
-       *[other] Hi { $child }. Night { $night } of { $nights }. Your moves:
+        [young] Salut { $child } ! C'est le soir { $night } sur { $nights }. Dans cet ordre :
+       *[other] Salut { $child }. Soir { $night } sur { $nights }. Dans cet ordre :
     }
     { $order }
-    One { candy } for each move. One small sip each.
-    .sms = Night { $night } of { $nights }: { $order }. One { candy } each.
-night-howto = Sit tall. Head in place, candy far back, small sip, gulp!
-    .sms = Sit tall, candy far back, small sip, gulp.
-night-safety = Is a grown-up with you? If not, wait for one. You can stop at any time.
-    .sms = Is a grown-up with you? You can stop any time.
-night-late = I am late, sorry! Are you in bed? Then just sleep.
-night-reminder = Did you do your moves? Tell me how it went. If not, that is fine.
+    Un { candy } à chaque fois. Et une gorgée.
+    .sms = Soir { $night } sur { $nights }: { $order }. Un { candy } à chaque fois.
+night-howto = Le dos droit. La tête en place, le bonbon au fond, une gorgée, glou !
+    .sms = Dos droit, bonbon au fond, une gorgée, glou !
+night-safety = Un adulte est avec toi ? Sinon, attends. Tu peux dire stop quand tu veux.
+    .sms = Un adulte est avec toi ? Tu peux dire stop.
+night-late = Je suis en retard, pardon ! Tu es au lit ? Alors dors.
+night-reminder = Tu l'as fait ? Dis-moi comment c'était. Sinon, c'est bien aussi.
 ask-swallow = { $tone ->
-    [young] How was { $position }? Tap 1 to 5. 5 is easy. 1 is hard.
-   *[other] How was { $position }? Tap 1 to 5. 5 is easy, 1 is hard. You can add a few words.
+    [young] C'était comment, { $position } ? Touche de 1 à 5. Le 5 est facile. Le 1 est dur.
+   *[other] C'était comment, { $position } ? Touche de 1 à 5. Le 5 est facile, le 1 est dur. Tu peux dire un mot de plus.
 }
-    .sms = How was { $position }? Send 1 to 5. 5 is easy. NO if it did not go down. SKIP if you left it out.
-ask-best = Which one did you like best?
-    .sms = Which one did you like best? Send its name, or NONE.
-ask-note = Do you want to tell me more? Write it here, or tap the button.
-    .sms = Do you want to tell me more? Write it here, or send NO.
-unclear-swallow = I did not get that. How was { $position }? Tap 1 to 5.
-    .sms = I did not get that. How was { $position }? Send 1 to 5. NO if it did not go down. SKIP if you left it out.
-unclear-best = I did not get that. Which one did you like best? Tap its name.
-    .sms = I did not get that. Which one was best? Send its name, or NONE.
-unclear-note = I did not get that. Write a few words, or tap the button.
-    .sms = I did not get that. Write a few words, or send NO.
+    .sms = C'était comment, { $position } ? Envoie de 1 à 5. Le 5 est facile. NON si pas descendu. SAUTER si tu ne l'as pas faite.
+ask-best = Laquelle tu aimes le plus ?
+    .sms = Laquelle tu aimes le plus ? Envoie son nom, ou AUCUNE.
+ask-note = Tu veux dire un mot de plus ? Sinon, touche le bouton.
+    .sms = Tu veux dire un mot de plus ? Sinon, envoie NON.
+unclear-swallow = Je n'ai pas compris. C'était comment, { $position } ? Touche de 1 à 5.
+    .sms = Pas compris. C'était comment, { $position } ? Envoie de 1 à 5. NON si pas descendu. SAUTER si tu ne l'as pas faite.
+unclear-best = Je n'ai pas compris. Laquelle tu aimes le plus ? Touche son nom.
+    .sms = Pas compris. Laquelle tu aimes le plus ? Envoie son nom, ou AUCUNE.
+unclear-note = Je n'ai pas compris. Dis-le en peu de mots, ou touche le bouton.
+    .sms = Pas compris. Dis-le en peu de mots, ou envoie NON.
 night-done =
-    Thank you! I wrote down:
+    Merci ! J'ai noté :
     { $marks }
-    .sms = Thank you! I have: { $marks }.
-night-best = Best one tonight: { $position }.
+    .sms = Merci ! J'ai noté : { $marks }.
+night-best = La préférée de ce soir : { $position }.
 corrected =
-    I fixed it. Now it says:
+    C'est changé. J'ai noté :
     { $marks }
-    .sms = I fixed it. Now: { $marks }.
-corrected-best = I fixed it. Best one tonight: { $position }.
-note-kept = Thank you! I kept your note.
-stale-button = That button is old. Please tap the new one.
-tonight-over = We stop for tonight. No more candy. Rest well!
-passed-on = Thank you! I sent that to your clinic. If it can not wait, tell a grown-up.
+    .sms = C'est changé : { $marks }.
+corrected-best = C'est changé. La préférée de ce soir : { $position }.
+note-kept = Merci ! Je garde ta note.
+stale-button = Ce bouton est vieux. Touche le neuf.
+tonight-over = C'est fini pour ce soir. Plus de bonbon. Au lit !
+passed-on = Merci ! Je l'ai dit à ta clinique. Si ça presse, dis-le à un adulte.
 
-## Wishes
+## Ce qu'on peut demander
 
-only-parent = A grown-up has to ask me that. Can you show them?
-help = I write each night at { $bedtime }. You can say LESSON or NOT TONIGHT. Do you need help right now? Tell a grown-up or call { $emergency }. Do not wait for me.
-paused = We take a break now. I will be here when you come back.
-paused-until = We take a break now. I write again on { $day }.
-paused-reply = Thank you! I sent that to your clinic. We are still on a break.
-resumed = Good to have you back! We go on at { $bedtime }.
-bedtime-changed = New time! I will write at { $bedtime }.
-bedtime-outside = I can just write from { $earliest } to { $latest }. Ask a grown-up for a time in there.
-candy-changed = You get a new candy: a { candy }. It starts next night.
-stopped = We stop here. Thank you for each try. Bye, { $child }!
-started = Hi { $child }, good to see you! I write at { $bedtime }.
-start-closed = I can not start this by myself. Ask a grown-up to call the clinic.
-deleted = All that I knew is gone now. Take care!
+only-parent = Un adulte doit le dire. Tu lui montres ?
+help = J'écris chaque soir à { $bedtime }. Tu peux dire LEÇON ou PAS CE SOIR. C'est grave ? Dis-le à un adulte ou appelle le { $emergency }. Ne m'attends pas.
+paused = On fait une pause. Je suis là quand tu reviens.
+paused-until = On fait une pause. Je t'écris le { $day }.
+paused-reply = Merci ! Je l'ai dit à ta clinique. On est encore en pause.
+resumed = Te revoilà ! On reprend à { $bedtime }.
+bedtime-changed = Une autre heure ! Je t'écris à { $bedtime }.
+bedtime-outside = Je peux écrire de { $earliest } à { $latest }. Un adulte peut dire une heure entre les deux.
+candy-changed = Tu as un autre bonbon : un { candy }. Il vient au prochain soir.
+stopped = On arrête là. Merci pour chaque essai. Salut, { $child } !
+started = Salut { $child } ! Je t'écris à { $bedtime }.
+start-closed = Ça, je ne peux pas le faire. Un adulte doit appeler la clinique.
+deleted = J'ai effacé tout ce que je savais. Bonne route !
 from-clinician =
-    Your clinic says:
+    Ta clinique dit :
     { $words }
 
-## Safety: first words first
+## Sécurité : les premiers mots d'abord
 
 safety-breathing =
-    Get a grown-up now! Call { $emergency } now.
-    Do what they say on the phone.
-    I can not send help.
+    Va chercher un adulte ! Appelle le { $emergency } tout de suite.
+    Fais ce qu'on te dit au téléphone.
+    Je ne peux pas envoyer d'aide.
 safety-allergy =
-    Get a grown-up now! Call { $emergency } now.
-    Do what they say on the phone.
-    I can not send help.
+    Va chercher un adulte ! Appelle le { $emergency } tout de suite.
+    Fais ce qu'on te dit au téléphone.
+    Je ne peux pas envoyer d'aide.
 safety-object =
-    Get a grown-up now! Call { $emergency } now.
-    Do what they say on the phone.
-    I can not send help.
+    Va chercher un adulte ! Appelle le { $emergency } tout de suite.
+    Fais ce qu'on te dit au téléphone.
+    Je ne peux pas envoyer d'aide.
 safety-poison =
-    Get a grown-up now! Call { $emergency } now.
-    Show them what it was.
-    I can not send help.
+    Va chercher un adulte ! Appelle le { $emergency } tout de suite.
+    Montre ce que c'était.
+    Je ne peux pas envoyer d'aide.
 safety-self-harm =
-    You are not alone. I am glad you told me.
-    Go to a grown-up you trust now. Stay with them.
-    If you are not safe, call { $emergency } now. People at your clinic have been told. They want to help.
+    Tu n'es pas sans aide. C'est bien de me le dire.
+    Va tout de suite vers un adulte que tu aimes bien. Reste avec lui.
+    Si tu es en danger, appelle le { $emergency }. À ta clinique, on le sait. On veut t'aider.
 safety-danger =
-    If you are not safe, call { $emergency } now.
-    Go to a safe place or to a grown-up you trust.
-    It is not your fault. Your clinic has been told.
+    Si tu es en danger, appelle le { $emergency } tout de suite.
+    Va en lieu sûr, ou vers un adulte que tu aimes bien.
+    Ce n'est pas ta faute. Ta clinique le sait.
 safety-urgent =
-    Tell a grown-up now. They should call your clinic or a doctor today.
-    Is it hard to breathe? Does it hurt? Then call { $emergency } now.
-    I can not send help.
+    Dis-le tout de suite à un adulte. Il doit appeler ta clinique ou un médecin aujourd'hui.
+    C'est dur de respirer ? Tu as mal ? Appelle le { $emergency } tout de suite.
+    Je ne peux pas envoyer d'aide.
 safety-forced =
-    You can stop. No one may force you to swallow. It is not your fault.
-    Go to a grown-up you trust. If you are not safe, call { $emergency } now.
-    Your clinic has been told.
-hold = We stop for now. No more candy till your clinic says so.
-hold-reply = Thank you! I sent that to your clinic. We still wait. Do you need help right now? Tell a grown-up or call { $emergency }.
-hold-by-clinician = Your clinic says we stop for now. No more candy till they say so. It is not your fault.
-hold-lifted = Your clinic says we can go on. I write at { $bedtime }.
-hold-lifted-rest = All is well. There is no more for you to do.
+    Tu peux arrêter. On ne peut pas te forcer à avaler. Ce n'est pas ta faute.
+    Va vers un adulte que tu aimes bien. Si tu es en danger, appelle le { $emergency } tout de suite.
+    Ta clinique le sait.
+hold = On arrête pour le moment. Plus de bonbon tant que ta clinique ne dit pas oui.
+hold-reply = Merci ! Je l'ai dit à ta clinique. On attend encore. C'est grave ? Dis-le à un adulte ou appelle le { $emergency }.
+hold-by-clinician = Ta clinique dit qu'on arrête pour le moment. Plus de bonbon tant qu'elle ne dit pas oui. Ce n'est pas ta faute.
+hold-lifted = Ta clinique dit qu'on peut reprendre. Je t'écris à { $bedtime }.
+hold-lifted-rest = Tout va bien. Tu n'as plus rien à faire.
 
-## Concerns
+## Quand ça ne va pas
 
-concern-distress = That sounds hard. Thank you for telling me. Go to a grown-up for a hug. We can wait. Your clinic knows now.
-concern-refusal = No is a fine answer. You are the boss of your swallow. Your clinic knows now.
-concern-gag = That feels bad, I know. Your throat just tried to keep you safe. Rest now. Is it hard to breathe? Then call { $emergency }. Your clinic knows now.
-concern-pressure = You do not have to rush. You are the boss of your swallow. Your clinic knows now.
-concern-exhausted = You sound worn out. Rest now. All you did still counts. Your clinic knows now.
-concern-shame = You did not fail. Lots of kids find this hard. Some grown-ups do too. Your clinic knows now.
-concern-ill = Oh no. Rest till you feel well. Tell a grown-up how you feel. Your clinic knows now.
-medicine = I do not know about that. Ask a grown-up. They can ask the clinic. Please do not take it on your own.
+concern-distress = Ça a l'air dur. Merci de l'avoir dit. Va chercher un câlin. On peut attendre. Ta clinique le sait.
+concern-refusal = Dire non, c'est bien. C'est toi qui mènes. Ta clinique le sait.
+concern-gag = Ça fait bizarre, je sais. Ta gorge te garde bien. Repose-toi. C'est dur de respirer ? Appelle le { $emergency }. Ta clinique le sait.
+concern-pressure = Rien ne presse. C'est toi qui mènes. Ta clinique le sait.
+concern-exhausted = Tu as fait beaucoup. Repose-toi. Tout ce que tu as fait compte. Ta clinique le sait.
+concern-shame = Tu n'as rien raté. C'est dur pour beaucoup d'enfants. Et pour des grands aussi. Ta clinique le sait.
+concern-ill = Oh non. Repose-toi bien. Dis à un adulte où tu as mal. Ta clinique le sait.
+medicine = Ça, je ne sais pas. Demande à un adulte. À la clinique, on le sait. N'en prends pas sans adulte.
 
-## The end
+## La fin
 
 finish = { $tone ->
-    [young] You did it, { $child }! You came back { $practised } times. You tried and tried. That is a big thing!
-    [teen] That was it, { $child }. { $practised } of { $nights } nights. You kept at it. That is worth a lot.
-   *[middle] You did it, { $child }! { $practised } of { $nights } nights. You kept on trying. That is a big thing!
+    [young] Tu l'as fait, { $child } ! { $practised } soirs, et tu étais là. Tu as essayé et essayé. C'est beaucoup !
+    [teen] C'est fini, { $child }. { $practised } soirs sur { $nights }. Tu as tenu bon. Ça vaut beaucoup.
+   *[middle] Tu l'as fait, { $child } ! { $practised } soirs sur { $nights }. Tu as tenu bon. C'est beaucoup !
 }
-finish-favourites = At first you liked { $first } best. At the end it was { $last }.
-finish-same = You liked { $last } best, from first to last.
-finish-next = Next you go to the clinic. You can show them what you found out. Please do not try a real pill till then.
-certificate = This one is for you, { $child }!
-    .sms = You made it, { $child }! Ask your clinic for your prize page.
-ended = Your clinic says we are done now. Thank you for each try, { $child }!
+finish-favourites = Au début, tu aimais { $first }. À la fin, { $last }.
+finish-same = Tu as aimé { $last }, du début à la fin.
+finish-next = La suite, c'est la clinique. Tu peux y dire ce que tu as trouvé. Pas de vrai comprimé avant.
+certificate = C'est pour toi, { $child } !
+    .sms = Tu es au bout, { $child } ! Ta clinique a un diplôme pour toi.
+ended = Ta clinique dit que c'est fini. Merci pour chaque essai, { $child } !
 
-## Cheer
+## Courage
 
-cheer-first-night-1 = Night one is done! You gave it a try. That is how it starts.
-cheer-first-night-2 = Now you know how it goes. Thank you for your first night!
-cheer-first-night-3 = You sat down and you tried. That takes guts!
-cheer-first-night-hard-1 = That was hard, and you tried. That is all you had to do.
-cheer-first-night-hard-2 = First nights can be hard. It was brave to try. Now rest!
-cheer-first-night-hard-3 = New things feel odd at first. Think of your first bike ride!
-cheer-nothing-down-1 = None went down, and that is fine. Each try counts. Your throat learns bit by bit.
-cheer-nothing-down-2 = You kept on trying. That is the part that counts.
-cheer-nothing-down-3 = Some nights are like that. You came, and you tried. Thank you!
-cheer-one-missed-1 = You had a night off. Now we just go on!
-cheer-one-missed-2 = Hi there! We go on right where we were.
-cheer-one-missed-3 = One night off does not hurt. Good that you are here!
-cheer-several-missed-1 = Long time no see! No need to catch up. Just do tonight.
-cheer-several-missed-2 = I kept your place. Start as small as you like.
-cheer-several-missed-3 = Hi { $child }! It is good to see you. Let us take it slow.
-cheer-coming-back-1 = You are back! We go on where you stopped.
-cheer-coming-back-2 = Good to see you! Your throat still knows the trick.
-cheer-coming-back-3 = Hi { $child }! Start with a sip of plain water. Then we go on.
-cheer-steady-1 = That was night { $night }. You showed up, and that is the trick.
-cheer-steady-2 = One more night done. Thank you for trying!
-cheer-steady-3 = You keep coming back. That is how you learn new things.
-cheer-steady-4 = Step by step. You took one more step tonight.
-cheer-steady-5 = You know the moves by now. Nice work tonight!
-cheer-steady-6 = Thank you for five good minutes!
-cheer-steady-7 = You did your part. Now it is time to rest.
-cheer-improving-1 = Some moves felt a bit less hard. That is what all your tries can do.
-cheer-improving-2 = Can you feel it? Your throat learns from each try.
-cheer-improving-3 = That went a bit more smoothly. Some nights go up, some go down. All of them count.
-cheer-favourite-changed-1 = You have a new best one! Good to know.
-cheer-favourite-changed-2 = You like a new move now. That is just what we want to find out.
-cheer-favourite-changed-3 = A new best one! You find things out like a true scout.
-cheer-half-way-1 = You are half way! { $night } nights done. Wow!
-cheer-half-way-2 = Half way there! You kept at it, night by night.
-cheer-half-way-3 = Half of it is done. Pick a song and dance to it!
-cheer-last-nights-1 = Not long now! { $left } more after tonight.
-cheer-last-nights-2 = You are close to the end. Just keep on as you do.
-cheer-last-nights-3 = Just a few nights are left. You know what to do!
-cheer-last-night-1 = This is the last night! Have fun with it.
-cheer-last-night-2 = One last time, { $child }! Take it slow.
-cheer-last-night-3 = Last night! You can be glad of all your tries.
-cheer-yucky-1 = It was yucky, and still you tried. That takes guts!
-cheer-yucky-2 = Yuck! Thank you for telling me. Your clinic can pick a new taste.
-cheer-yucky-3 = Not all candy tastes good to all. A sip of cold water can help.
-cheer-tired-1 = You were tired, and you still came. Sleep well!
-cheer-tired-2 = That was a long day. Thank you for trying. Good night!
-cheer-tired-3 = Time to rest now. You did your part.
-cheer-partial-1 = You did some of it last time. That counts! Here are the same moves.
-cheer-partial-2 = You stopped when you had enough. That was right. Now we try once more.
-cheer-partial-3 = Some is more than none! Here we go, same moves as last time.
-cheer-skipped-1 = You left one out. That is fine! You are the boss.
-cheer-skipped-2 = Thank you for telling me. You do not have to do them all.
-cheer-skipped-3 = A few good tries are a good night.
+cheer-first-night-1 = Le soir un est fait ! Tu as essayé. C'est comme ça que ça part.
+cheer-first-night-2 = Tu sais comment ça va. Merci pour ce premier soir !
+cheer-first-night-3 = Tu as pris place et tu as essayé. Il faut du cran !
+cheer-first-night-hard-1 = C'était dur, et tu as essayé. C'est tout ce qu'il fallait.
+cheer-first-night-hard-2 = Le premier soir est dur. Tu as eu du cran. Au lit !
+cheer-first-night-hard-3 = Au début, ça fait drôle. Tu te souviens de ton premier vélo ?
+cheer-nothing-down-1 = Rien n'est descendu, et c'est bien quand même. Chaque essai compte. Ta gorge apprend.
+cheer-nothing-down-2 = Tu as essayé encore et encore. C'est ça qui compte.
+cheer-nothing-down-3 = Il y a des soirs comme ça. Tu étais là, et tu as essayé. Merci !
+cheer-one-missed-1 = Hier, c'était relâche. Ce soir, on joue !
+cheer-one-missed-2 = Salut ! On reprend où on en était.
+cheer-one-missed-3 = Un soir sans jeu, ce n'est rien. C'est bien que tu sois là !
+cheer-several-missed-1 = Ça fait longtemps ! Pas besoin de tout faire. Juste ce soir.
+cheer-several-missed-2 = J'ai gardé ta place. Fais juste un peu, si tu veux.
+cheer-several-missed-3 = Salut { $child } ! C'est bien de te voir. On y va tout doux.
+cheer-coming-back-1 = Te revoilà ! On reprend où tu en étais.
+cheer-coming-back-2 = C'est bien de te voir ! Ta gorge sait encore le truc.
+cheer-coming-back-3 = Salut { $child } ! Prends une gorgée d'eau. Et puis on reprend.
+cheer-steady-1 = C'était le soir { $night }. Tu étais là, et c'est ça le truc.
+cheer-steady-2 = Un soir de plus. Merci d'avoir essayé !
+cheer-steady-3 = Tu viens et tu reviens. C'est comme ça qu'on apprend.
+cheer-steady-4 = Pas à pas. Ce soir, tu en as fait un de plus.
+cheer-steady-5 = Tu sais comment faire. Beau travail ce soir !
+cheer-steady-6 = Merci pour cinq bonnes minutes !
+cheer-steady-7 = Tu as fait ta part. C'est le moment de dormir.
+cheer-improving-1 = C'était un peu moins dur. Voilà ce que font tous tes essais.
+cheer-improving-2 = Tu le sens ? Ta gorge apprend à chaque fois.
+cheer-improving-3 = C'était plus doux ce soir. Ça monte, ça descend. Tout compte.
+cheer-favourite-changed-1 = Tu en as une autre ! C'est bon à savoir.
+cheer-favourite-changed-2 = Tu en aimes une autre. C'est juste ce qu'on cherche.
+cheer-favourite-changed-3 = Une autre préférée ! Tu sais bien chercher.
+cheer-half-way-1 = C'est la moitié ! { $night } soirs de faits. Bravo !
+cheer-half-way-2 = La moitié ! Soir après soir, tu as tenu bon.
+cheer-half-way-3 = La moitié est faite. Mets un air et danse !
+cheer-last-nights-1 = C'est bientôt fini ! Encore { $left } après ce soir.
+cheer-last-nights-2 = Tu vois le bout. Fais comme tu fais.
+cheer-last-nights-3 = Il reste peu de soirs. Tu sais quoi faire !
+cheer-last-night-1 = C'est le dernier soir ! Amuse-toi bien.
+cheer-last-night-2 = Une dernière fois, { $child } ! Tout doux.
+cheer-last-night-3 = Dernier soir ! Pense à tous tes essais.
+cheer-yucky-1 = Beurk, et tu as essayé quand même. Il faut du cran !
+cheer-yucky-2 = Beurk ! Merci de le dire. Ta clinique peut choisir un autre goût.
+cheer-yucky-3 = Tout n'est pas bon pour tous. Une gorgée d'eau froide peut aider.
+cheer-tired-1 = Tu avais sommeil, et tu étais là. Dors bien !
+cheer-tired-2 = Le jour a été long. Merci d'avoir essayé. Bonne nuit !
+cheer-tired-3 = C'est le moment de dormir. Tu as fait ta part.
+cheer-partial-1 = Tu en as fait une part. Ça compte ! Voici les mêmes.
+cheer-partial-2 = Tu as dit stop quand ça suffisait. C'est bien. On essaie encore.
+cheer-partial-3 = Un peu vaut mieux que rien ! Voici les mêmes.
+cheer-skipped-1 = Tu en as sauté une. C'est bien ! C'est toi qui mènes.
+cheer-skipped-2 = Merci de le dire. Pas besoin de les faire toutes.
+cheer-skipped-3 = Quelques bons essais font un bon soir.
 
-## Tips: each a small game
+## Conseils : chacun est un jeu
 
-tip-slouch-1 = Try this game: a string pulls you up by the top of your head. How tall can you sit?
-tip-slouch-2 = Try this game: sit with a small book on your head. Can you keep it there? Now put it down and swallow.
-tip-front-1 = Try this game: the candy is a bus. The stop is at the back of your tongue. Park it there!
-tip-front-2 = Try this game: look in a mirror. Tongue out. Put the candy far back. Can you still see it?
-tip-water-1 = Try this game: your candy can not swim. Take such a small sip that it stays in its seat.
-tip-water-2 = Try this game: pour one small sip in a cup. Make it all gone in one gulp!
-tip-bite-1 = Try this game: your teeth are asleep. Shh! Do not wake them till it is gone.
-tip-bite-2 = Try this game: hold the cup at your lips. Candy, sip, gulp! How fast can you be?
-tip-fear-1 = Try this game: blow out three cakes full of lights. Blow slow! Now your throat is soft.
-tip-fear-2 = It is fine to be scared. Hold a hand. You say when to go.
-tip-taste-1 = Try this game: take a cold sip first. It makes your tongue sleepy. Then it can not taste much.
-tip-taste-2 = Does it taste bad? Tell a grown-up. Your clinic can pick a new one.
-tip-tired-1 = Try this game: shake your arms, shake your legs, and stop. Now you are awake for one swallow.
-tip-tired-2 = So tired? Do just two moves. That counts too.
-tip-gag-1 = Try this: put the candy a bit less far back. Then sip right away.
-tip-gag-2 = Try this game: smell a flower, slow and deep. Do it three times. Do you want to go on? You choose.
+tip-slouch-1 = Un jeu : un fil tire ta tête vers le haut. Jusqu'où tu montes ?
+tip-slouch-2 = Un jeu : pose un livre sur ta tête. Il tient ? Pose-le et avale.
+tip-front-1 = Un jeu : le bonbon est un bus. L'arrêt est au fond de ta langue. Pose-le là !
+tip-front-2 = Un jeu : prends un miroir. Tire la langue. Mets le bonbon au fond. Tu le vois encore ?
+tip-water-1 = Un jeu : ton bonbon ne sait pas nager. Prends si peu d'eau qu'il ne bouge pas.
+tip-water-2 = Un jeu : mets une gorgée dans un verre. Et glou, tout d'un coup !
+tip-bite-1 = Un jeu : tes dents dorment. Chut ! Ne fais pas de bruit.
+tip-bite-2 = Un jeu : tiens le verre aux lèvres. Bonbon, gorgée, glou ! Tu vas vite ?
+tip-fear-1 = Un jeu : souffle trois bougies, tout doux. Ta gorge est souple.
+tip-fear-2 = Avoir peur, c'est permis. Prends une main. C'est toi qui dis quand.
+tip-taste-1 = Un jeu : prends d'abord une gorgée d'eau froide. Ta langue s'endort. Elle ne sent plus tant.
+tip-taste-2 = Ce n'est pas bon ? Dis-le à un adulte. Ta clinique peut choisir autre chose.
+tip-tired-1 = Un jeu : bouge les bras, bouge les pieds, et stop. Tu peux avaler une fois.
+tip-tired-2 = Tu as sommeil ? Fais-en juste deux. Ça compte.
+tip-gag-1 = Essaie ça : pose le bonbon un peu moins au fond. Et la gorgée tout de suite.
+tip-gag-2 = Un jeu : sens une fleur, tout doux. Trois fois. Tu veux continuer ? C'est toi qui dis.

@@ -1,79 +1,79 @@
-# What a clinician is told, by chat or text message.
+# Ce qu'on dit à l'équipe de la clinique, par chat ou par texto.
 
 alert =
     { $level ->
-        [emergency] EMERGENCY
+        [emergency] URGENCE VITALE
         [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
-    } { $code }: { $child }, { category }.
-    What decided: { $words }
+        [concern] INQUIÉTUDE
+        [medicine] MÉDICAMENT
+       *[other] AVIS
+    } { $code } : { $child }, { category }.
+    Ce qui a décidé : { $words }
     .sms =
     { $level ->
-        [emergency] EMERGENCY
+        [emergency] URGENCE VITALE
         [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
-    } { $code }: { $child }, { category }. "{ $words }" Reply TAKE { $code }.
-alert-again = Nobody has taken this on yet. This is call number { $steps }.
-alert-hold = Practice is on hold until a clinician lifts it with a note.
-    .sms = Practice is on hold. To lift it reply LIFT and the code, then a note.
-alert-missed = NOTICE { $code }: { $child } has missed { $count } nights in a row. A call may help the family.
-    .sms = NOTICE { $code }: { $child } has missed { $count } nights in a row. Reply TAKE { $code }.
-alert-unreachable = NOTICE { $code }: messages to { $child }'s family no longer arrive. Please reach them another way.
-    .sms = NOTICE { $code }: messages to { $child }'s family no longer arrive. Please reach them another way. Reply TAKE { $code }.
-alert-undelivered = EMERGENCY { $code }: a safety message to { $child }'s family could not be delivered. Please call them now.
-    .sms = EMERGENCY { $code }: a safety message to { $child }'s family could not be delivered. Call them now. Reply TAKE { $code }.
-alert-lesson = NOTICE { $code }: { $child }'s lesson has not been finished on { $count } evenings. A call may help the family.
-    .sms = NOTICE { $code }: { $child }'s lesson has not been finished on { $count } evenings. Reply TAKE { $code }.
+        [concern] INQUIETUDE
+        [medicine] MEDICAMENT
+       *[other] AVIS
+    } { $code }: { $child }, { category }. "{ $words }" Répondez PRENDRE { $code }.
+alert-again = Personne ne s'en est encore chargé. C'est l'appel numéro { $steps }.
+alert-hold = La pratique est arrêtée tant que l'équipe ne l'a pas rouverte avec une note.
+    .sms = La pratique est arrêtée. Pour la rouvrir, répondez ROUVRIR et le code, puis une note.
+alert-missed = AVIS { $code } : { $child } a manqué { $count } soirs de suite. Un appel peut aider la famille.
+    .sms = AVIS { $code }: { $child } a manqué { $count } soirs de suite. Répondez PRENDRE { $code }.
+alert-unreachable = AVIS { $code } : les messages à la famille de { $child } n'arrivent plus. Joignez-la autrement.
+    .sms = AVIS { $code }: les messages à la famille de { $child } n'arrivent plus. Joignez-la autrement. Répondez PRENDRE { $code }.
+alert-undelivered = URGENCE VITALE { $code } : un message de sécurité n'a pas pu être remis à la famille de { $child }. Appelez-la tout de suite.
+    .sms = URGENCE VITALE { $code }: un message de sécurité n'a pas pu être remis à la famille de { $child }. Appelez-la tout de suite. Répondez PRENDRE { $code }.
+alert-lesson = AVIS { $code } : la leçon de { $child } n'a pas été finie { $count } soirs. Un appel peut aider la famille.
+    .sms = AVIS { $code }: la leçon de { $child } n'a pas été finie { $count } soirs. Répondez PRENDRE { $code }.
 alert-stranger =
     { $level ->
-        [emergency] EMERGENCY
+        [emergency] URGENCE VITALE
         [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
-    } { $code }: somebody who belongs to no family here wrote: { $words }
+        [concern] INQUIÉTUDE
+        [medicine] MÉDICAMENT
+       *[other] AVIS
+    } { $code } : quelqu'un qui n'est d'aucune famille d'ici a écrit : { $words }
     .sms =
     { $level ->
-        [emergency] EMERGENCY
+        [emergency] URGENCE VITALE
         [urgent] URGENT
-        [concern] CONCERN
-        [medicine] MEDICINE
-       *[other] NOTICE
-    } { $code }: somebody who belongs to no family here wrote: "{ $words }" Reply TAKE { $code }.
-alert-taken = Taken on by { $by }. It will not be sent again.
-alert-taken-already = { $by } has already taken this on.
-lift-ask-note = To lift the hold for { $child }, write in a few words why practice is safe again. Your name and the note are kept.
-end-ask-note = To end the program for { $child }, write in a few words why. Your name and the note are kept. This can not be undone.
-lift-done = The hold for { $child } is lifted by { $by }. The family has been told.
-lift-not-held = Practice for { $child } is not on hold, so there is nothing to lift.
-ended-already = The program for { $child } has already ended.
-no-such-alert = There is no such alert. Please use the buttons under the newest message.
-    .sms = There is no such alert. Please check the code in the newest message.
-not-running = That is not possible in the state that { $child }'s program is in. Look at the desk to see where it stands.
-night-taken = There is already a night on { $day } for { $child }. Choose another date.
-night-none-left = All of { $child }'s nights are used. No more can be entered.
-night-wrong-positions = The positions on the sheet are not those of that night's order. Please check the order at the desk.
-bedtime-refused = The bedtime must lie from { $earliest } to { $latest }. Choose a time in between.
-end-done = The program for { $child } is ended by { $by }. The family has been told.
-note-empty = The note is empty. Please write in a few words why; it is kept with your name.
-clinician-help = Use the buttons under an alert to take it on, lift a hold or end a program. Everything else is at the desk. Messages that a family should get are sent from the desk.
-    .sms = Reply TAKE, LIFT or END with an alert's code, such as TAKE 12-1. All else is at the desk.
-news-unread = Two replies in a row from { $child }'s family could not be read. They are at the desk, marked as unread.
-news-declined = { $child }'s family did not agree to take part. Nothing more is sent to them.
-news-stopped = { $child }'s family has stopped the program. Nothing more is sent to them.
-news-deleted = { $child }'s family has asked to have everything erased.
-summary = { $child }: { $practised } of { $nights } nights practiced, over { $evenings } evenings.
-summary-favourites = Favorite on the first night: { $first }. On the last night: { $last }.
-summary-clear = Estimated favorite: { $favourite } ({ $percent } % likely to be the best of those tried).
-summary-unclear = No clear favorite yet. Ahead is { $favourite } ({ $percent } %).
-summary-cautions = Descriptive only: one child's own ratings over nights that depend on each other. It does not predict how a real medicine will go. Talk it over with the child and family before you choose.
+        [concern] INQUIETUDE
+        [medicine] MEDICAMENT
+       *[other] AVIS
+    } { $code }: quelqu'un qui n'est d'aucune famille d'ici a écrit: "{ $words }" Répondez PRENDRE { $code }.
+alert-taken = { $by } s'en charge. Plus de rappel.
+alert-taken-already = { $by } s'en est déjà chargé.
+lift-ask-note = Pour rouvrir la pratique de { $child }, écrivez en quelques mots pourquoi elle est de nouveau sûre. Votre nom et la note sont gardés.
+end-ask-note = Pour finir le programme de { $child }, écrivez en quelques mots pourquoi. Votre nom et la note sont gardés. C'est sans retour.
+lift-done = { $by } a rouvert la pratique de { $child }. La famille le sait.
+lift-not-held = La pratique de { $child } n'est pas arrêtée ; il n'y a rien à rouvrir.
+ended-already = Le programme de { $child } est déjà fini.
+no-such-alert = Cet avis n'existe pas. Prenez les boutons du message le plus récent.
+    .sms = Cet avis n'existe pas. Regardez le code dans le message le plus récent.
+not-running = Ce n'est pas possible dans l'état où en est le programme de { $child }. Regardez où il en est sur le tableau de suivi.
+night-taken = { $child } a déjà un soir le { $day }. Choisissez une autre date.
+night-none-left = Tous les soirs de { $child } sont pris. On ne peut pas en ajouter.
+night-wrong-positions = Les positions de la feuille ne sont pas celles de l'ordre de ce soir-là. Vérifiez l'ordre sur le tableau de suivi.
+bedtime-refused = L'heure doit être entre { $earliest } et { $latest }. Choisissez une heure entre les deux.
+end-done = { $by } a mis fin au programme de { $child }. La famille le sait.
+note-empty = La note est vide. Écrivez en quelques mots pourquoi ; elle est gardée avec votre nom.
+clinician-help = Avec les boutons d'un avis, vous pouvez vous en charger, rouvrir la pratique ou finir le programme. Le reste est sur le tableau de suivi. C'est de là qu'on écrit à une famille.
+    .sms = Répondez PRENDRE, ROUVRIR ou FINIR avec le code d'un avis, comme PRENDRE 12-1. Le reste est sur le tableau de suivi.
+news-unread = Deux réponses de suite de la famille de { $child } n'ont pas pu être lues. Elles sont sur le tableau de suivi, marquées non lues.
+news-declined = La famille de { $child } n'a pas accepté. On ne lui envoie plus rien.
+news-stopped = La famille de { $child } a arrêté le programme. On ne lui envoie plus rien.
+news-deleted = La famille de { $child } a demandé que tout soit effacé.
+summary = { $child } : { $practised } soirs de pratique sur { $nights }, en { $evenings } soirées.
+summary-favourites = Préférée du premier soir : { $first }. Du dernier : { $last }.
+summary-clear = Préférée estimée : { $favourite } ({ $percent } % de chances d'être la meilleure de celles essayées).
+summary-unclear = Pas encore de préférée claire. En tête : { $favourite } ({ $percent } %).
+summary-cautions = À titre descriptif : les notes d'un seul enfant, sur des soirs qui dépendent les uns des autres. Cela ne prédit pas ce qui se passera avec un vrai médicament. Parlez-en avec l'enfant et la famille avant de choisir.
 
-## Buttons
+## Boutons
 
-button-acknowledge = I take this on
-button-lift = Lift the hold
-button-end = End the program
+button-acknowledge = Je m'en charge
+button-lift = Rouvrir la pratique
+button-end = Finir le programme

@@ -1,291 +1,291 @@
-# What a parent is told. Plain words, sixth grade at most. Praise is for practice, never for results.
+# Ce qu'on dit aux parents. Vouvoiement, mots simples. On félicite la pratique, jamais le résultat.
 
-## Joining
+## L'entrée
 
-stranger-hello = Hello! This is a practice coach for families of one clinic. To join, open the link or send the code that your clinic gave you. This is not an emergency line.
-which-child = This number is used for more than one child. Who is this about? Send just the name: { $names }
-code-unknown = We do not know that code. Please check each letter and send it again, or ask your clinic for a new one.
-code-used = That code has been used before. Please ask your clinic for a new one.
-code-expired = That code is too old now. Please ask your clinic for a new one.
-code-wait = That was a lot of tries. Please wait an hour, then send the code that your clinic gave you.
+stranger-hello = Bonjour ! Ici, on aide à la pratique des familles d'une clinique. Pour entrer, ouvrez le lien ou envoyez le code que votre clinique vous a donné. Ceci n'est pas une ligne d'urgence.
+which-child = Ce numéro sert pour plus d'un enfant. De qui parlez-vous ? Envoyez juste le nom : { $names }
+code-unknown = Ce code, on ne le connaît pas. Vérifiez chaque lettre et envoyez-le encore une fois, ou demandez-en un autre à votre clinique.
+code-used = Ce code a déjà servi. Demandez-en un autre à votre clinique.
+code-expired = Ce code n'est plus bon. Demandez-en un autre à votre clinique.
+code-wait = Cela fait beaucoup d'essais. Attendez une heure, puis envoyez le code que votre clinique vous a donné.
 consent-ask =
-    Welcome! Before we start, here is what you agree to.
+    Bonjour ! Avant de commencer, voici ce que vous acceptez.
 
-    What we do: each night we send { $child } a short practice with small candies. You tell us how it went.
+    Ce qu'on fait : chaque soir, on envoie à { $child } une courte pratique avec de petits bonbons. Vous nous dites comment c'était.
 
-    What we keep: a first name, a birth year, your answers and your messages. Your clinic's team can read them. No one else can.
+    Ce qu'on garde : un prénom, une année de naissance, vos réponses et vos messages. L'équipe de votre clinique les lit, et personne d'autre.
 
-    Your choice: write PAUSE, STOP or DELETE at any time. You can ask your clinic to see all that we keep.
+    Votre choix : écrivez PAUSE, STOP ou EFFACER quand vous voulez. Vous pouvez demander à votre clinique de voir tout ce qu'on garde.
 
-    To stay safe: candy can choke a child. An adult is there each time, close by. { $child } sits up tall and is 4 or older. No one is ever forced.
+    Pour la sécurité : un bonbon peut étouffer un enfant. Un adulte est toujours là, tout près. { $child } a le dos bien droit et 4 ans ou plus. On ne force jamais.
 
-    This is not an emergency line. In an emergency, call { $emergency }.
+    Ceci n'est pas une ligne d'urgence. En cas d'urgence, appelez le { $emergency }.
 
-    Do you agree?
+    Acceptez-vous ?
     .sms =
-    Welcome! Please read this first. Each night we send { $child } a short practice with small candies. You tell us how it went.
-    We keep a first name, a birth year, your answers and messages. Only your clinic's team reads them. Write PAUSE, STOP or DELETE at any time. Ask your clinic to see what we keep.
-    Candy can choke a child. An adult is there each time. { $child } sits up tall, is 4 or older, and is never forced.
-    This is not an emergency line. In an emergency call { $emergency }.
-    Do you agree? Reply YES or NO.
-consent-needed = First we need to know if you agree. Please tap a button.
-    .sms = First we need to know if you agree. Reply YES or NO.
-consent-declined = That is fine. We will not write to you again. Your clinic will hear that you said no. Thank you for your time.
-welcome = Thank you! We start at { $bedtime } on the first evening with a short lesson. Then come { $nights } nights of practice, about five minutes each. Have some water and the small candies at hand. Write HELP at any time.
-welcome-also = Welcome! You will get each night's practice at { $bedtime }, the same as the rest of the family. This is not an emergency line. In an emergency, call { $emergency }.
+    Bonjour ! À lire avant. Chaque soir, on envoie à { $child } une courte pratique avec de petits bonbons. Vous nous dites comment c'était.
+    On garde un prénom, une année de naissance, vos réponses et messages. Seule votre clinique les lit. Écrivez PAUSE, STOP ou EFFACER quand vous voulez. Demandez à votre clinique de voir ce qu'on garde.
+    Un bonbon peut étouffer. Un adulte est toujours là. { $child } a le dos bien droit et 4 ans ou plus. On ne force jamais.
+    Ceci n'est pas une ligne d'urgence. En cas d'urgence, appelez le { $emergency }.
+    Acceptez-vous ? Répondez OUI ou NON.
+consent-needed = On doit d'abord savoir si vous acceptez. Touchez un bouton, s'il vous plaît.
+    .sms = On doit d'abord savoir si vous acceptez. Répondez OUI ou NON.
+consent-declined = C'est noté. On ne vous écrira plus. Votre clinique saura que vous avez dit non. Merci pour votre temps.
+welcome = Merci ! Le premier soir, à { $bedtime }, il y a une courte leçon. Puis viennent { $nights } soirs de pratique, de cinq minutes environ. Gardez de l'eau et les petits bonbons sous la main. Écrivez AIDE quand vous voulez.
+welcome-also = Bonjour ! Vous recevrez la pratique de chaque soir à { $bedtime }, comme le reste de la famille. Ceci n'est pas une ligne d'urgence. En cas d'urgence, appelez le { $emergency }.
 
-## Lesson
+## La leçon
 
-lesson-intro = Tonight is the lesson. It takes about half an hour. Sit down with { $child }, with a glass of water and one small candy. Take each step at your own pace.
-lesson-again = Here is the lesson. Take each step at your own pace.
+lesson-intro = Ce soir, c'est la leçon. Elle dure une demi-heure. Prenez place avec { $child }, un verre d'eau et un petit bonbon. Allez pas à pas, à votre rythme.
+lesson-again = Voici la leçon. Allez pas à pas, à votre rythme.
 lesson-throat =
-    The idea: a throat is soft and wide. It opens for each bite of food, and a bite is much bigger than a pill.
+    L'idée : la gorge est souple et large. Elle s'ouvre à chaque bouchée, et une bouchée est bien plus grosse qu'un comprimé.
 
-    Try this. Both of you, put a hand on the front of your neck and swallow. Feel it lift? That is the throat as it opens. Now think of the last bite of soft bread you ate. It went down whole, and you did not even look for it.
+    Faites l'essai tous les deux. Posez une main sur le devant du cou et avalez. Vous la sentez monter ? C'est la gorge qui s'ouvre. Pensez à votre dernière bouchée de pain. Elle est descendue, et vous n'avez rien vu passer.
 
-    Tap Next when you have both felt it.
+    Touchez Suivant quand vous l'avez senti tous les deux.
     .sms =
-    The idea: a throat is soft and wide. It opens for each bite of food, and a bite is much bigger than a pill.
-    Try this: hand on the front of the neck, then swallow. Feel it lift? That is the throat as it opens.
-    Reply NEXT when you both felt it.
-lesson-posture = Now the seat. { $child } sits up tall on a firm chair, back straight, both feet flat. Not on a sofa, not lying down. You sit close, face to face. Swallows go down best in a straight line.
-    .sms = Now the seat. { $child } sits up tall on a firm chair, back straight, feet flat. Not on a sofa. You sit close, face to face. Reply NEXT.
+    L'idée : la gorge est souple et large. Elle s'ouvre à chaque bouchée, et une bouchée est bien plus grosse qu'un comprimé.
+    Un essai : la main sur le devant du cou, puis avaler. Vous la sentez monter ? C'est la gorge qui s'ouvre.
+    Répondez SUIVANT quand vous l'avez senti.
+lesson-posture = Et maintenant, la chaise. { $child } a le dos bien droit, sur une chaise ferme, les deux pieds à plat. Pas dans le canapé, pas au lit. Vous êtes tout près, face à face. On avale mieux en ligne droite.
+    .sms = La chaise : ferme, le dos droit, les pieds à plat. Pas dans le canapé. Vous êtes tout près, face à face. Répondez SUIVANT.
 lesson-water =
-    Just water now. { $position-key ->
-        [left] { $child } turns the head to the left, as if to look at the left hand. A gentle turn is enough.
-        [right] { $child } turns the head to the right, as if to look at the right hand. A gentle turn is enough.
-        [up] { $child } lifts the chin just a little, as if to look at the top of a door. Only a small tilt, never far back.
-        [down] { $child } lowers the chin to the chest, as if to look at a shirt button.
-       *[center] { $child } looks straight ahead.
-    } Hold the head there, take one small sip and swallow. If the neck hurts, leave this one out and tell us.
+    Juste de l'eau. { $position-key ->
+        [left] { $child } tourne la tête à gauche, comme pour voir sa main gauche. Tout en douceur.
+        [right] { $child } tourne la tête à droite, comme pour voir sa main droite. Tout en douceur.
+        [up] { $child } lève le menton juste un peu, comme pour voir le haut d'une porte. Très peu, jamais loin en arrière.
+        [down] { $child } baisse le menton vers la poitrine, comme pour voir un bouton de chemise.
+       *[center] { $child } regarde droit devant.
+    } Sans bouger la tête, une petite gorgée, et on avale. Si le cou fait mal, sautez celle-ci et dites-le-nous.
     .sms =
-    Just water. { $position-key ->
-        [left] Head turned gently to the left hand.
-        [right] Head turned gently to the right hand.
-        [up] Chin up just a little, never far back.
-        [down] Chin down to the chest.
-       *[center] Head straight ahead.
-    } One small sip, and swallow. If the neck hurts, leave it out and tell us. Reply NEXT.
-lesson-tongue = Where does the candy go? As far back on the tongue as feels fine, right in the middle. At the front it just floats when the water comes. You can practice with a clean fingertip first: { $child } points to the spot.
-    .sms = The candy goes as far back on the tongue as feels fine, in the middle. At the front it just floats. { $child } can point to the spot first. Reply NEXT.
-lesson-sip = How much water? One small mouthful, no more. Too much water makes the candy swim off. With too little, it sticks. Take a sip, keep it in for a blink, then swallow it all in one go.
-    .sms = How much water? One small mouthful. With too much, the candy swims off. With too little, it sticks. Swallow it all in one go. Reply NEXT.
-lesson-candy = Now one candy: a { candy }. Sit up tall, head straight. Candy far back on the tongue, one small sip, and swallow. { $child } may say no, and that is fine. Did it go down?
-    .sms = Now one candy: a { candy }. Sit tall, head straight. Candy far back on the tongue, one small sip, swallow. A no is fine. Did it go down? Reply YES, NO or SKIP.
-lesson-unclear = We did not get that. When you are ready for the next step, tap Next.
-    .sms = We did not get that. Reply NEXT for the next step. After the candy, reply YES, NO or SKIP.
-lesson-went-down = It went down! Now { $child } knows how that feels. Thank you both for the time you took.
-lesson-not-down = It did not go down, and that is fine. It was only the first try. { $child } did the lesson, and that is what counts tonight.
-lesson-later = No candy tonight, and that is fine. { $child } did the lesson, and that is what counts.
-lesson-done = That was the lesson. We write again at { $bedtime } tomorrow for the first of { $nights } nights. Write LESSON to see it again.
+    Juste de l'eau. { $position-key ->
+        [left] La tête tourne doucement vers la main gauche.
+        [right] La tête tourne doucement vers la main droite.
+        [up] Le menton monte juste un peu, jamais loin en arrière.
+        [down] Le menton descend vers la poitrine.
+       *[center] La tête droit devant.
+    } Une petite gorgée, et on avale. Si le cou fait mal, sautez-la et dites-le. Répondez SUIVANT.
+lesson-tongue = Où va le bonbon ? Au fond de la langue, au milieu, là où ça ne gêne pas. À l'avant, il flotte quand l'eau arrive. { $child } peut d'abord montrer l'endroit avec un doigt propre.
+    .sms = Le bonbon va au fond de la langue, au milieu, là où ça ne gêne pas. À l'avant, il flotte. { $child } peut montrer l'endroit. Répondez SUIVANT.
+lesson-sip = Combien d'eau ? Une petite gorgée, pas plus. Avec trop d'eau, le bonbon nage. Avec trop peu, il colle. On prend la gorgée, on ferme la bouche, et on avale tout d'un coup.
+    .sms = Combien d'eau ? Une petite gorgée. Avec trop, le bonbon nage. Avec trop peu, il colle. Tout d'un coup. Répondez SUIVANT.
+lesson-candy = Voici le tour d'un { candy }. Le dos droit, la tête droit devant. Le bonbon au fond de la langue, une petite gorgée, et on avale. { $child } peut dire non, et c'est bien. C'est descendu ?
+    .sms = Voici le tour d'un { candy }. Le dos droit, la tête droit devant. Le bonbon au fond, une petite gorgée, on avale. On peut dire non. C'est descendu ? Répondez OUI, NON ou SAUTER.
+lesson-unclear = On n'a pas compris. Pour la suite, touchez Suivant.
+    .sms = On n'a pas compris. Répondez SUIVANT pour la suite. Après le bonbon, répondez OUI, NON ou SAUTER.
+lesson-went-down = C'est descendu ! { $child } sait ce que ça fait. Merci à vous deux pour ce moment.
+lesson-not-down = Ce n'est pas descendu, et c'est bien comme ça. C'était le premier essai. { $child } a fait la leçon, et c'est ce qui compte ce soir.
+lesson-later = Pas de bonbon ce soir, et c'est bien comme ça. { $child } a fait la leçon, et c'est ce qui compte.
+lesson-done = C'était la leçon. Demain à { $bedtime }, on vous écrit pour le premier de { $nights } soirs. Écrivez LEÇON pour la revoir.
 
-## The night
+## Le soir
 
 night-prompt =
-    Night { $night } of { $nights } for { $child }. Tonight's order:
+    Soir { $night } sur { $nights } pour { $child }. L'ordre de ce soir :
     { $order }
-    One { candy } for each, with one small mouthful of water.
-    .sms = Night { $night } of { $nights }: { $order }. One { candy } each.
-night-howto = Sit up tall. Head in place, candy far back on the tongue, a small sip, then swallow it all in one go.
-    .sms = Sit tall, candy far back on tongue, small sip.
-night-safety = Stay close the whole time. Never force it. If { $child } chokes, call { $emergency } and use your first aid.
-    .sms = Stay close, never force. Choking: call { $emergency }.
-night-late = We are late tonight, and that is our fault. If it is too late for you, just leave it.
-    .sms = We are late, sorry. Too late? Just leave it.
-night-reminder = A small note in case the evening ran away with you. If you practiced, tell us how it went. If not, that is fine too.
-    .sms = If you practiced tonight, tell us how it went. If not, that is fine too.
-ask-swallow = How was { $position }? Tap 1 to 5. 5 means easy, 1 means hard. You can add a note in words.
-    .sms = How was { $position }? Reply 1 to 5 (5 easy), NO if it did not go down, SKIP.
-ask-best = Which one did { $child } like best tonight? Let { $child } choose.
-    .sms = Which one did { $child } like best? Reply its name, or NONE.
-ask-note = Is there anything you want to add about tonight? Write it here, or tap the button.
-    .sms = Want to add anything about tonight? Write it, or reply NO.
-unclear-swallow = We did not get that. How was { $position }? Tap a number from 1 to 5, or say if it did not go down.
-    .sms = We did not get that. How was { $position }? Reply 1 to 5 (5 easy), NO if it did not go down, SKIP.
-unclear-best = We did not get that. Which one did { $child } like best? Tap its name.
-    .sms = We did not get that. Which one was best? Reply its name, or NONE.
-unclear-note = We did not get that. Write your note in a few words, or tap the button.
-    .sms = We did not get that. Write a few words, or reply NO.
+    Un { candy } à chaque fois, avec une petite gorgée d'eau.
+    .sms = Soir { $night } sur { $nights }: { $order }. Un { candy } à chaque fois.
+night-howto = Le dos droit. La tête en place, le bonbon au fond de la langue, une petite gorgée, et tout d'un coup.
+    .sms = Dos droit, bonbon au fond, petite gorgée.
+night-safety = Restez tout près. Ne forcez jamais. Si { $child } s'étouffe, appelez le { $emergency } et faites vos gestes de premiers secours.
+    .sms = Restez près, ne forcez jamais. Étouffement: { $emergency }.
+night-late = On est en retard ce soir, et c'est notre faute. S'il est trop tard, laissez.
+    .sms = On est en retard, pardon. Trop tard ? Laissez.
+night-reminder = Un petit mot, au cas où la soirée a filé. Si vous avez pratiqué, dites-nous comment c'était. Sinon, c'est bien aussi.
+    .sms = Si vous avez pratiqué ce soir, dites-nous comment c'était. Sinon, c'est bien aussi.
+ask-swallow = Comment était { $position } ? Touchez de 1 à 5. Le 5, c'est facile, le 1, c'est dur. Vous pouvez ajouter un mot.
+    .sms = Comment était { $position } ? Répondez de 1 à 5 (5 facile), NON si pas descendu, SAUTER.
+ask-best = Laquelle { $child } a préférée ce soir ? C'est à { $child } de choisir.
+    .sms = Laquelle { $child } a préférée ? Répondez par son nom, ou AUCUNE.
+ask-note = Un mot à ajouter sur ce soir ? Écrivez-le ici, ou touchez le bouton.
+    .sms = Un mot à ajouter sur ce soir ? Écrivez-le, ou répondez NON.
+unclear-swallow = On n'a pas compris. Comment était { $position } ? Touchez un chiffre de 1 à 5, ou dites si ce n'est pas descendu.
+    .sms = Pas compris. Comment était { $position } ? Répondez de 1 à 5 (5 facile), NON si pas descendu, SAUTER.
+unclear-best = On n'a pas compris. Laquelle { $child } a préférée ? Touchez son nom.
+    .sms = Pas compris. Laquelle { $child } a préférée ? Répondez par son nom, ou AUCUNE.
+unclear-note = On n'a pas compris. Écrivez votre note en peu de mots, ou touchez le bouton.
+    .sms = Pas compris. Écrivez quelques mots, ou répondez NON.
 night-done =
-    Thank you! We wrote down:
+    Merci ! Voici ce qu'on a noté :
     { $marks }
-    .sms = Thank you! We have: { $marks }.
-night-best = Best tonight: { $position }.
+    .sms = Merci ! On a noté : { $marks }.
+night-best = La préférée de ce soir : { $position }.
 corrected =
-    Changed. Now it says:
+    C'est changé. On a noté :
     { $marks }
-    .sms = Changed. Now: { $marks }.
-corrected-best = Changed. Best tonight: { $position }.
-note-kept = Thank you. Your note is kept for your clinic.
-stale-button = That button is from an old message. Please use the newest one.
-tonight-over = Tonight's practice is over. No more candy tonight. Rest well.
-passed-on = Thank you. We passed this on to your clinic. If it can not wait, please call them.
+    .sms = C'est changé : { $marks }.
+corrected-best = C'est changé. La préférée de ce soir : { $position }.
+note-kept = Merci. On garde votre note pour votre clinique.
+stale-button = Ce bouton vient d'un vieux message. Prenez le plus récent, s'il vous plaît.
+tonight-over = C'est fini pour ce soir. Plus de bonbon. Bon repos à vous.
+passed-on = Merci. On l'a transmis à votre clinique. Si ça ne peut pas attendre, appelez-la.
 
-## Wishes
+## Ce qu'on peut demander
 
-help = We write each night at { $bedtime }. You can say: PAUSE, RESUME, LESSON, NOT TONIGHT, STOP, DELETE, or a new time such as "bedtime 7:30 pm". For more, call your clinic. This is not an emergency line. In an emergency, call { $emergency }.
-paused = Practice is paused. Write RESUME when you are ready. There is no rush.
-paused-until = Practice is paused. We write again on { $day }. Write RESUME to start sooner.
-paused-reply = Thank you. We passed this on to your clinic. Practice is still paused. Write RESUME when you are ready.
-resumed = Good to have you back. We go on at { $bedtime }.
-bedtime-changed = Done. From now on we write at { $bedtime }.
-bedtime-outside = We can only write from { $earliest } to { $latest }. Please send a time in between, such as "bedtime 7:30 pm".
-candy-changed = Your clinic chose a new candy: a { candy }. Please use it from the next night on.
-stopped = We have stopped. You will not hear from us again. Write START if you change your mind. Thank you for all your practice.
-started = Welcome back! We write at { $bedtime }.
-start-closed = We can not start again from here. Please ask your clinic.
-delete-ask = This erases all that we keep about { $child }, for good. Are you sure?
-    .sms = This erases all that we keep about { $child }, for good. Are you sure? Reply YES or NO.
-delete-kept = Fine, we keep it all as it was.
-delete-waits = We have stopped. Your clinic must first look at one thing you told us. Then we erase all of it and tell you.
-deleted = It is all erased. Thank you, and take care.
-wrong-number = Sorry for the mix-up. We will not write to this number again.
+help = On écrit chaque soir à { $bedtime }. Vous pouvez dire : PAUSE, REPRENDRE, LEÇON, PAS CE SOIR, STOP, EFFACER, ou une autre heure, comme « coucher 19 h 30 ». Pour le reste, appelez votre clinique. Ceci n'est pas une ligne d'urgence. En cas d'urgence, appelez le { $emergency }.
+paused = La pratique est en pause. Écrivez REPRENDRE quand vous voulez. Rien ne presse.
+paused-until = La pratique est en pause. On vous écrit de nouveau le { $day }. Écrivez REPRENDRE pour revenir plus tôt.
+paused-reply = Merci. On l'a transmis à votre clinique. La pratique est toujours en pause. Écrivez REPRENDRE quand vous voulez.
+resumed = Vous revoilà, c'est bien ! On reprend à { $bedtime }.
+bedtime-changed = C'est fait. On vous écrit à { $bedtime } à partir de maintenant.
+bedtime-outside = On peut écrire de { $earliest } à { $latest }. Envoyez une heure entre les deux, comme « coucher 19 h 30 ».
+candy-changed = Votre clinique a choisi un autre bonbon : un { candy }. Prenez-le dès le prochain soir.
+stopped = C'est fini. On ne vous écrira plus. Si vous changez d'avis, écrivez COMMENCER. Merci pour toute la pratique.
+started = Vous revoilà, c'est bien ! On vous écrit à { $bedtime }.
+start-closed = D'ici, on ne peut pas recommencer. Demandez à votre clinique.
+delete-ask = Cela efface pour toujours tout ce qu'on garde sur { $child }. On efface ?
+    .sms = Cela efface pour toujours tout ce qu'on garde sur { $child }. On efface ? Répondez OUI ou NON.
+delete-kept = Bien, tout reste comme avant.
+delete-waits = C'est fini. Votre clinique doit d'abord voir une chose que vous nous avez dite. Puis on efface tout et on vous le dit.
+deleted = Tout est effacé. Merci, et bonne route.
+wrong-number = Pardon pour l'erreur. On n'écrira plus à ce numéro.
 from-clinician =
-    A message from your clinic:
+    Un message de votre clinique :
     { $words }
 
-## Safety: first words first
+## Sécurité : les premiers mots d'abord
 
 safety-breathing =
-    Call { $emergency } now.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Appelez le { $emergency } tout de suite.
+    Faites vos gestes de premiers secours.
+    Ce chat ne peut pas envoyer d'aide.
 safety-allergy =
-    Call { $emergency } now.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Appelez le { $emergency } tout de suite.
+    Faites vos gestes de premiers secours.
+    Ce chat ne peut pas envoyer d'aide.
 safety-object =
-    Call { $emergency } now. Do not wait for signs.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Appelez le { $emergency } tout de suite. N'attendez pas de signe.
+    Faites vos gestes de premiers secours.
+    Ce chat ne peut pas envoyer d'aide.
 safety-poison =
-    Call { $emergency } now. Keep the pack at hand.
-    Do what your first-aid training taught you.
-    This chat can not send help.
+    Appelez le { $emergency } tout de suite. Gardez la boîte sous la main.
+    Faites vos gestes de premiers secours.
+    Ce chat ne peut pas envoyer d'aide.
 safety-self-harm =
-    Call { $emergency } now if life is at risk.
-    Stay close to each other. No one should be alone tonight.
-    You are not alone in this. Your clinic has been told. This chat can not send help.
+    Appelez le { $emergency } tout de suite si une vie est en danger.
+    Restez tout près. Ce soir, personne ne doit être sans compagnie.
+    Vous n'êtes pas sans aide. Votre clinique le sait. Ce chat ne peut pas envoyer d'aide.
 safety-danger =
-    Call { $emergency } now if anyone is not safe.
-    Go to a safe place if you can. Your clinic has been told. This chat can not send help.
+    Appelez le { $emergency } tout de suite si quelqu'un est en danger.
+    Allez en lieu sûr si vous le pouvez. Votre clinique le sait. Ce chat ne peut pas envoyer d'aide.
 safety-urgent =
-    Call your clinic or a doctor today, even if { $child } seems fine.
-    Call { $emergency } at once for: hard or noisy breathing, drooling, blue lips, pain, or a voice that has changed.
-    This chat can not send help.
+    Appelez votre clinique ou un médecin aujourd'hui, même si { $child } semble aller bien.
+    Appelez le { $emergency } tout de suite en cas de souffle difficile ou bruyant, de bave, de lèvres bleues, de douleur ou d'une voix qui a changé.
+    Ce chat ne peut pas envoyer d'aide.
 safety-forced =
-    Please stop for tonight. A swallow must never be forced.
-    If anyone is not safe, call { $emergency } now.
-    Your clinic has been told and will talk with you.
-safety-child-wrote = We sent this to you as well, since { $child } wrote to us just now.
-hold = Practice is on hold. No more candy until your clinic says so. Your clinic has been told.
-    .sms = Practice is on hold. No candy until your clinic says so. They have been told.
-hold-reply = Thank you. We passed this on to your clinic. Practice is still on hold. In an emergency, call { $emergency } now.
-hold-by-clinician = Your clinic has put practice on hold. No more candy until they say so. They can tell you why.
-hold-lifted = Good news: your clinic says that practice can go on. We write at { $bedtime }.
-hold-lifted-rest = Your clinic has closed the hold. There is nothing you need to do.
-watch-ask = How is { $child } today? Look for: a cough that stays, noisy or fast breathing, a fever, a hoarse voice, drooling, or pain in the throat or chest. Is there any of these?
-    .sms = How is { $child } today? Any cough that stays, noisy or fast breathing, fever, hoarse voice, drooling, or pain in throat or chest? Reply YES or NO.
-watch-fine = Good to hear. Keep an eye out. If one of these signs comes, call a doctor the same day. If breathing is hard, call { $emergency }.
+    Arrêtez pour ce soir, s'il vous plaît. On ne force jamais à avaler.
+    Si quelqu'un est en danger, appelez le { $emergency } tout de suite.
+    Votre clinique le sait et va vous parler.
+safety-child-wrote = On vous l'envoie aussi, car { $child } vient de nous écrire.
+hold = La pratique est arrêtée. Plus de bonbon tant que votre clinique ne dit pas oui. Elle est au courant.
+    .sms = Pratique arrêtée. Plus de bonbon tant que la clinique ne dit pas oui. Elle le sait.
+hold-reply = Merci. On l'a transmis à votre clinique. La pratique est toujours arrêtée. En cas d'urgence, appelez le { $emergency } tout de suite.
+hold-by-clinician = Votre clinique a arrêté la pratique. Plus de bonbon tant qu'elle ne dit pas oui. Elle peut vous dire pourquoi.
+hold-lifted = Bonne nouvelle : votre clinique dit qu'on peut reprendre. On vous écrit à { $bedtime }.
+hold-lifted-rest = Votre clinique a clos l'arrêt. Vous n'avez rien à faire.
+watch-ask = Comment va { $child } aujourd'hui ? Regardez s'il y a : une toux qui reste, un souffle rapide ou bruyant, de la fièvre, une voix rauque, de la bave, mal à la gorge ou à la poitrine. Y a-t-il un de ces signes ?
+    .sms = Comment va { $child } ? Une toux qui reste, un souffle rapide ou bruyant, fièvre, voix rauque, bave, mal à la gorge ou à la poitrine ? Répondez OUI ou NON.
+watch-fine = Tant mieux. Gardez l'œil ouvert. Si un de ces signes arrive, appelez un médecin le jour même. Si respirer est dur, appelez le { $emergency }.
 
-## Concerns
+## Quand ça ne va pas
 
-concern-distress = That sounds hard, and we are sorry. Thank you for telling us. { $child } comes first, and practice can wait. Your clinic has been told.
-concern-refusal = A no is a fine answer. Please do not push. Sit close, do something nice, and let it rest. Your clinic has been told.
-concern-gag = Gagging feels bad, but it is a reflex that guards the throat. Stop here and let { $child } rest. If breathing is hard, call { $emergency }. Your clinic has been told.
-concern-pressure = It is easy to push when you care so much. Let it go for tonight. It works best when { $child } is the boss of each swallow. Your clinic has been told.
-concern-exhausted = You are doing a lot, and it shows. Rest comes first, for you too. Nothing is lost. Your clinic has been told.
-concern-shame = No one has failed here. Many children find this hard, and so do many adults. Thank you for telling us. Your clinic has been told.
-concern-ill = Sorry to hear that. Please do not practice while { $child } is ill. Call your doctor if you are worried. Write PAUSE to take a break. Your clinic has been told.
-medicine = We can not answer questions about medicine. Please ask your pharmacist or the person who prescribed it. Do not change, crush or split it before you ask. Your clinic has been told.
+concern-distress = Cela semble dur, et on est de tout cœur avec vous. Merci de l'avoir dit. { $child } passe avant tout, et la pratique peut attendre. Votre clinique le sait.
+concern-refusal = Un non est une bonne réponse. Ne poussez pas, s'il vous plaît. Restez ensemble, faites une chose douce et laissez pour ce soir. Votre clinique le sait.
+concern-gag = Un haut-le-cœur, c'est pénible, mais c'est ainsi que la gorge se garde. Arrêtez là, et que { $child } se repose. Si respirer est dur, appelez le { $emergency }. Votre clinique le sait.
+concern-pressure = On pousse vite quand on tient tant à une chose. Laissez pour ce soir. Ça marche mieux quand { $child } mène chaque gorgée. Votre clinique le sait.
+concern-exhausted = Vous faites beaucoup, et ça se voit. Le repos passe avant, pour vous aussi. Rien n'est perdu. Votre clinique le sait.
+concern-shame = Ici, personne n'a mal fait. C'est dur pour beaucoup d'enfants, et pour beaucoup d'adultes aussi. Merci de l'avoir dit. Votre clinique le sait.
+concern-ill = On vous souhaite que ça passe vite. Pas de pratique tant que { $child } ne va pas bien. En cas de souci, appelez votre médecin. Écrivez PAUSE pour faire un arrêt. Votre clinique le sait.
+medicine = On ne peut rien dire sur un médicament. Demandez à votre pharmacie ou à la personne qui l'a prescrit. Ne le changez pas, ne le coupez pas, ne l'écrasez pas sans demander. Votre clinique le sait.
 
-## The end
+## La fin
 
-finish = That was it! { $child } practiced { $practised ->
-        [one] one night
-       *[other] { $practised } nights
-    } of { $nights }. Thank you for each of those evenings. You made the time, and that is what made it work.
-    .sms = That was it! { $child } practiced { $practised ->
-        [one] one night
-       *[other] { $practised } nights
-    } of { $nights }. Thank you for each evening.
-finish-favourites = At first { $child } liked { $first } best. At the end it was { $last }.
-finish-same = { $child } liked { $last } best from first to last.
-finish-next = Next, your clinic looks at the numbers with you both. You choose a head position as a team. Please do not try a real pill before that.
-certificate = This is for { $child }. Print it or show it off!
-    .sms = { $child } has earned a certificate. Your clinic can print it for you.
-ended = Your clinic has ended the program. We will not write again. Thank you for all your practice. If you have questions, please call them.
+finish = C'est fini ! { $child } a pratiqué { $practised ->
+        [1] un soir
+       *[other] { $practised } soirs
+    } sur { $nights }. Merci pour chacun de ces soirs. Vous avez donné le temps, et sans lui il n'y a pas de pratique.
+    .sms = C'est fini ! { $child } a pratiqué { $practised ->
+        [1] un soir
+       *[other] { $practised } soirs
+    } sur { $nights }. Merci pour chaque soir.
+finish-favourites = Au début, { $child } a préféré { $first }. À la fin, { $last }.
+finish-same = { $child } a préféré { $last }, du début à la fin.
+finish-next = La suite : votre clinique regarde les chiffres avec vous deux. Ensemble, vous choisissez comment mettre la tête. Pas de vrai comprimé avant cela, s'il vous plaît.
+certificate = Voici pour { $child }. À mettre au mur ou à montrer !
+    .sms = { $child } a un diplôme. Votre clinique peut l'imprimer pour vous.
+ended = Votre clinique a clos le programme. On ne vous écrira plus. Merci pour toute la pratique. En cas de question, appelez-la.
 
-## Cheer
+## Courage
 
-cheer-first-night-1 = The first night is done. You sat down and tried it as a team. That is the start that counts.
-cheer-first-night-2 = One night in. { $child } now knows how it goes, and so do you. The rest is more of the same.
-cheer-first-night-3 = Thank you for making time tonight. A calm first night is worth a lot.
-cheer-first-night-hard-1 = First nights are often the hard ones. { $child } tried, and you were there. That is all tonight had to be.
-cheer-first-night-hard-2 = That was not easy, and you both stayed with it. Tomorrow starts fresh.
-cheer-first-night-hard-3 = Hard is normal on night one. The body learns this bit by bit, as with riding a bike.
-cheer-nothing-down-1 = None went down tonight, and still { $child } practiced. Each try teaches the throat a bit. Tell { $child } you saw the effort.
-cheer-nothing-down-2 = A night like this is part of learning. You do not need to fix it. Just come back tomorrow.
-cheer-nothing-down-3 = Trying counts, and { $child } tried. If you like, end with a sip of plain water and a hug.
-cheer-one-missed-1 = Last night was a night off. That happens to all of us. Tonight we just go on.
-cheer-one-missed-2 = One missed night does no harm. Nothing is lost. Here is tonight.
-cheer-one-missed-3 = Evenings can be full. Good that you are here now. We pick up where we were.
-cheer-several-missed-1 = It has been a few nights. No need to catch up. Five calm minutes tonight are plenty.
-cheer-several-missed-2 = Life got in the way, and that is fine. You can start small: just do what feels good tonight.
-cheer-several-missed-3 = We kept your place. If this time of day does not suit you, send us a new one, such as "bedtime 7 pm".
-cheer-coming-back-1 = Good to see you both again. We go on from where you stopped.
-cheer-coming-back-2 = Welcome back. What { $child } has learned does not go away with a break.
-cheer-coming-back-3 = Back again! Take it slow tonight. A sip of plain water first is a nice warm-up.
-cheer-steady-1 = Night { $night } is done. Showing up is the whole trick, and you showed up.
-cheer-steady-2 = Another calm night in the book. Thank you both.
-cheer-steady-3 = You keep coming back. That is how a skill grows.
-cheer-steady-4 = { $night } nights of practice so far. Each one is a brick in the wall.
-cheer-steady-5 = Thank you for tonight. It may feel small, but small steps add up.
-cheer-steady-6 = You gave { $child } five good minutes tonight. That is time well spent.
-cheer-steady-7 = Done for tonight. Tell { $child } one thing you liked about how they went at it.
-cheer-improving-1 = Tonight felt a bit easier than last time. That is what practice does. It will go up and down, and that is fine.
-cheer-improving-2 = All these evenings are doing their work. Tell { $child } you have seen how they keep at it.
-cheer-improving-3 = A smoother night. Enjoy it! Some nights will still be bumpy, and they count just the same.
-cheer-favourite-changed-1 = A new favorite tonight. Good to know! This is just what we want to find out.
-cheer-favourite-changed-2 = { $child } liked a new one best. Trying them all is what shows the way.
-cheer-favourite-changed-3 = The favorite has moved. That is normal. Each night tells us more.
-cheer-half-way-1 = Half way! { $night } nights done, { $left } to go. Thank you for each one.
-cheer-half-way-2 = You are at the half-way mark. Do something nice with { $child } to mark it. A game or a story will do.
-cheer-half-way-3 = Half of the nights are behind you. You have made this a habit, and that is the hard part.
-cheer-last-nights-1 = We are close to the end. After tonight there are { $left } more.
-cheer-last-nights-2 = The last stretch starts tonight. No need to push now. Just do it the way you always do.
-cheer-last-nights-3 = Only a few nights are left. { $child } has put in real work, night after night.
-cheer-last-night-1 = This is the last night. Take your time and enjoy it as a team.
-cheer-last-night-2 = One last time. However it goes, you have both done what you set out to do.
-cheer-last-night-3 = Last night of practice! After this you and your clinic look at what { $child } found out.
-cheer-yucky-1 = Not every candy tastes nice to every child. Your clinic can choose another. Just ask them.
-cheer-yucky-2 = Thank you for telling us about the taste. A sip of water before and after can help.
-cheer-yucky-3 = Yucky and still tried! That takes nerve. Tell { $child } so.
-cheer-tired-1 = Tired nights are the hardest nights. Thank you for trying. An earlier time may help. Just send us one.
-cheer-tired-2 = You were tired and still came. If tomorrow is the same, write NOT TONIGHT. That is fine.
-cheer-tired-3 = It has been a long day for you all. Enough for now. Sleep well.
-cheer-partial-1 = Last time you did a part of it. A part counts. Tonight you have the same order once more.
-cheer-partial-2 = Some of it is better than none of it. Here is the same order for tonight.
-cheer-partial-3 = You stopped when it was enough, and that was right. Tonight is a new try.
-cheer-skipped-1 = Skipping one is fine. { $child } is the boss of each swallow.
-cheer-skipped-2 = You left one out tonight. Thank you for telling us, that is good to know.
-cheer-skipped-3 = No need to do them all. A calm night with fewer beats a hard night with more.
+cheer-first-night-1 = Le premier soir est fait. Vous avez pris place et essayé ensemble. C'est ainsi qu'on commence.
+cheer-first-night-2 = Et d'un ! { $child } sait comment ça se passe, et vous aussi. Le reste sera tout pareil.
+cheer-first-night-3 = Merci d'avoir fait de la place ce soir. Un premier soir au calme vaut beaucoup.
+cheer-first-night-hard-1 = Le premier soir est souvent le plus dur. { $child } a essayé, et vous étiez là. C'est tout ce qu'il fallait.
+cheer-first-night-hard-2 = Ce n'était pas facile, et vous avez tenu bon tous les deux. Demain est un autre jour.
+cheer-first-night-hard-3 = C'est dur le premier soir, et c'est normal. Le corps apprend peu à peu, comme à vélo.
+cheer-nothing-down-1 = Rien n'est descendu ce soir, et { $child } a pratiqué quand même. Chaque essai apprend un peu à la gorge. Dites-lui que vous l'avez vu.
+cheer-nothing-down-2 = Un tel soir fait partie de la route. Il n'y a rien à réparer. Revenez demain, c'est tout.
+cheer-nothing-down-3 = Essayer, ça compte, et { $child } a essayé. Pour finir, une gorgée d'eau et un câlin feront du bien.
+cheer-one-missed-1 = Hier soir, c'était relâche. Ça arrive à tout le monde. Ce soir, on reprend.
+cheer-one-missed-2 = Un soir sans pratique ne fait pas de mal. Rien n'est perdu. Voici ce soir.
+cheer-one-missed-3 = Il y a des soirs bien pleins. C'est bien que vous soyez là. On reprend où on en était.
+cheer-several-missed-1 = Quelques soirs ont passé. Rien à rattraper. Cinq minutes au calme suffisent ce soir.
+cheer-several-missed-2 = La vie passe parfois devant, et c'est bien ainsi. Commencez par peu : juste ce qui fait du bien ce soir.
+cheer-several-missed-3 = On a gardé votre place. Si l'heure ne va pas, envoyez-en une autre, comme « coucher 19 h ».
+cheer-coming-back-1 = C'est bien de vous revoir tous les deux. On reprend où vous en étiez.
+cheer-coming-back-2 = Vous revoilà ! Ce que { $child } a appris ne s'en va pas avec une pause.
+cheer-coming-back-3 = De retour ! Allez-y doucement ce soir. Une gorgée d'eau seule fait un bon début.
+cheer-steady-1 = Le soir { $night } est fait. Le truc, c'est d'être là, et vous étiez là.
+cheer-steady-2 = Encore un soir au calme. Merci à vous deux.
+cheer-steady-3 = Vous revenez, soir après soir. C'est ainsi qu'on apprend.
+cheer-steady-4 = Déjà { $night } soirs de pratique. Chacun est une brique de plus.
+cheer-steady-5 = Merci pour ce soir. Ça semble peu, mais les petits pas font le chemin.
+cheer-steady-6 = Vous avez donné à { $child } cinq bonnes minutes ce soir. C'est du temps bien mis.
+cheer-steady-7 = C'est fait pour ce soir. Dites à { $child } une chose que vous avez aimée dans sa façon de faire.
+cheer-improving-1 = Ce soir, c'était un peu moins dur. Voilà ce que fait la pratique. Ça monte et ça descend, et c'est bien ainsi.
+cheer-improving-2 = Tous ces soirs font leur travail. Dites à { $child } que vous voyez ses efforts.
+cheer-improving-3 = Un soir plus doux. Profitez-en ! Il y aura encore des bosses, et ces soirs comptent autant.
+cheer-favourite-changed-1 = Une autre préférée ce soir. C'est bon à savoir ! C'est juste ce qu'on cherche.
+cheer-favourite-changed-2 = { $child } en a préféré une autre. C'est en les essayant toutes qu'on trouve.
+cheer-favourite-changed-3 = La préférée a changé. C'est normal. Chaque soir en dit un peu plus.
+cheer-half-way-1 = La moitié ! { $night } soirs de faits, encore { $left }. Merci pour chacun.
+cheer-half-way-2 = Vous êtes à la moitié. Faites une jolie chose avec { $child } pour le marquer. Un jeu ou une histoire suffit.
+cheer-half-way-3 = La moitié des soirs est faite. C'est devenu une habitude, et c'est le plus dur.
+cheer-last-nights-1 = La fin est proche. Après ce soir, il en reste { $left }.
+cheer-last-nights-2 = Voici la dernière ligne droite. Pas besoin de pousser. Faites comme toujours.
+cheer-last-nights-3 = Il reste peu de soirs. { $child } y a mis du travail, soir après soir.
+cheer-last-night-1 = C'est le dernier soir. Prenez votre temps, et du plaisir à deux.
+cheer-last-night-2 = Une dernière fois. Quoi qu'il arrive, vous avez fait ce que vous vouliez faire.
+cheer-last-night-3 = Dernier soir de pratique ! Puis votre clinique regarde avec vous ce que { $child } a trouvé.
+cheer-yucky-1 = Tous les bonbons ne plaisent pas à tout le monde. Votre clinique peut en choisir un autre. Il suffit de demander.
+cheer-yucky-2 = Merci de nous parler du goût. Une gorgée d'eau avant et après peut aider.
+cheer-yucky-3 = Pas bon, et { $child } a essayé quand même ! Il faut du cran. Dites-le-lui.
+cheer-tired-1 = Un soir de fatigue est un soir dur. Merci d'avoir essayé. Plus tôt, ce serait mieux ? Envoyez une autre heure.
+cheer-tired-2 = Tout le monde avait sommeil, et vous étiez là. Si c'est pareil demain, écrivez PAS CE SOIR. C'est bien aussi.
+cheer-tired-3 = Le jour a été long pour tout le monde. Ça suffit pour ce soir. Dormez bien.
+cheer-partial-1 = La dernière fois, vous en avez fait une part. Une part compte. Ce soir, c'est encore le même ordre.
+cheer-partial-2 = Un peu vaut mieux que rien. Voici le même ordre pour ce soir.
+cheer-partial-3 = Vous avez arrêté quand ça suffisait, et c'était juste. Ce soir, on essaie encore.
+cheer-skipped-1 = En sauter une, c'est bien aussi. { $child } mène chaque gorgée.
+cheer-skipped-2 = Vous en avez laissé une ce soir. Merci de l'avoir dit, c'est bon à savoir.
+cheer-skipped-3 = Pas besoin de les faire toutes. Peu et au calme vaut mieux que beaucoup et de force.
 
-## Tips
+## Conseils
 
-tip-slouch-1 = A tip: use a firm chair with feet flat on the floor or on a box. When the back is bent, the way down is bent too.
-tip-slouch-2 = A tip: before each swallow, both of you stretch up as if a string pulls at the top of the head. A long neck makes an easy way down.
-tip-front-1 = A tip: the candy may lie too far in front. There it floats when the water comes. Set it on the back half of the tongue, in the middle.
-tip-front-2 = A tip: { $child } can check the spot in a mirror first. Tongue out, candy far back, tongue in, sip, swallow.
-tip-water-1 = A tip: try less water. In a full mouth the candy swims, and the throat has to swallow twice. A small mouthful goes down in one go.
-tip-water-2 = A tip: pour one small mouthful into a cup, and no more. Then { $child } can not take too much by mistake.
-tip-bite-1 = A tip: biting is a habit, not a fault. Teeth stay apart and the tongue stays flat. Sip right after the candy, so there is no time to chew.
-tip-bite-2 = A tip: let { $child } hold the sip in a cup, ready at the lips. Candy, sip, swallow: the quicker it goes, the less there is to bite.
-tip-fear-1 = A tip: slow it down. Three slow breaths out before each swallow make the throat soft. Start with plain water if you like.
-tip-fear-2 = A tip: do not talk { $child } out of being scared. Say "I see it is scary, and I am here". Let { $child } say when to go.
-tip-taste-1 = A tip: a sip of cold water first makes the taste weaker. The less time the candy lies there, the less there is to taste.
-tip-taste-2 = A tip: you can ask your clinic for a candy with another taste. Please do not swap it on your own.
-tip-tired-1 = A tip: try half an hour sooner. A tired mouth works slowly. Send us a new time, such as "bedtime 7 pm".
-tip-tired-2 = A tip: on a tired night, stop while it still feels good. Two calm swallows beat five hard ones.
-tip-gag-1 = A tip: a gag comes when the candy touches the spot too soon. Set it a bit further front, then sip at once.
-tip-gag-2 = A tip: wait until the gag has passed, with slow breaths through the nose. Only go on if { $child } wants to.
+tip-slouch-1 = Un conseil : une chaise ferme, les pieds à plat au sol ou sur une boîte. Quand le dos plie, le chemin plie aussi.
+tip-slouch-2 = Un conseil : avant d'avaler, grandissez tous les deux, comme si un fil tirait la tête vers le haut. Un long cou fait un bon chemin.
+tip-front-1 = Un conseil : le bonbon est peut-être trop à l'avant. Là, il flotte quand l'eau arrive. Posez-le au fond de la langue, au milieu.
+tip-front-2 = Un conseil : { $child } peut voir l'endroit dans un miroir. Langue dehors, bonbon au fond, langue dedans, gorgée, on avale.
+tip-water-1 = Un conseil : essayez avec moins d'eau. Dans une bouche pleine, le bonbon nage, et la gorge avale deux fois. Une petite gorgée passe d'un coup.
+tip-water-2 = Un conseil : versez une seule petite gorgée dans un verre. Ainsi { $child } n'en prend pas trop.
+tip-bite-1 = Un conseil : mordre est une habitude, pas une faute. Les dents restent loin, la langue à plat. La gorgée vient juste après le bonbon, sans le temps de croquer.
+tip-bite-2 = Un conseil : que { $child } tienne le verre aux lèvres. Bonbon, gorgée, on avale : plus c'est vite fait, moins on croque.
+tip-fear-1 = Un conseil : tout doux. Trois longs souffles avant chaque gorgée rendent la gorge souple. Commencez par de l'eau seule si vous voulez.
+tip-fear-2 = Un conseil : ne dites pas qu'il ne faut pas avoir peur. Dites « je vois que ça fait peur, et je suis là ». C'est { $child } qui dit quand.
+tip-taste-1 = Un conseil : une gorgée d'eau froide avant, et le goût baisse. Moins le bonbon reste là, moins on le goûte.
+tip-taste-2 = Un conseil : vous pouvez demander à votre clinique un bonbon à un autre goût. Ne le changez pas sans demander, s'il vous plaît.
+tip-tired-1 = Un conseil : essayez une demi-heure plus tôt. Avec la fatigue, la bouche va lentement. Envoyez une autre heure, comme « coucher 19 h ».
+tip-tired-2 = Un conseil : un soir de fatigue, arrêtez tant que c'est bon. Deux gorgées au calme valent mieux que cinq de force.
+tip-gag-1 = Un conseil : le haut-le-cœur vient quand le bonbon touche trop au fond. Posez-le un peu plus à l'avant, puis la gorgée tout de suite.
+tip-gag-2 = Un conseil : laissez passer le haut-le-cœur, en soufflant doucement par le nez. On reprend si { $child } le veut.

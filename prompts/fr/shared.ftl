@@ -1,142 +1,150 @@
-# Words that every reader shares: names, marks, the clock, labels of pictures and buttons.
-# Dial: $child is the name to be called by, $emergency the local emergency number, $tone the child's age group.
+# Les mots que tous les lecteurs partagent : noms, marques, heure, légendes des dessins et boutons.
+# Dans tous les textes : $child est le nom par lequel on appelle l'enfant, $emergency le numéro d'urgence local,
+# $tone l'âge (young, middle, teen).
 
-## Positions, candies, marks. `-key` variables are for choosing a wording, never for showing.
+## Positions, bonbons, marques. Les variables `-key` servent à choisir les mots, jamais à les montrer.
 
 position = { $position-key ->
-    [left] Left
-    [right] Right
-    [up] Up
-    [down] Down
-   *[center] Center
+    [left] Gauche
+    [right] Droite
+    [up] Haut
+    [down] Bas
+   *[center] Centre
 }
 order-item = { $number }. { $position }
     .sms = { $number } { $position }
 mark = { $mark ->
-    [not_down] did not go down
-    [skipped] skipped
+    [not_down] pas descendu
+    [skipped] sautée
    *[other] { $mark }
 }
-mark-item = { $position }: { $mark }
+mark-item = { $position } : { $mark }
+    .sms = { $position }: { $mark }
 candy = { $candy ->
-    [mint] small mint
-   *[hard] small hard candy
-} ({ $size } mm)
-none = none
+    [mint] petit bonbon à la menthe
+   *[hard] petit bonbon dur
+} ({ $size } mm)
+none = rien
 
-## What a reply was about, for clinicians
+## De quoi parlait une réponse, pour l'équipe de la clinique
 
 category = { $category ->
-    [choking] choking
-    [breathing] trouble breathing
-    [colour] blue or pale
-    [collapse] collapse
-    [allergy] allergic reaction
-    [battery_or_magnet] swallowed a battery or magnet
-    [overdose] took too much of something
-    [self_harm] self-harm
-    [danger] somebody in danger
-    [choked] choked earlier
-    [airway] airway signs
-    [stuck] something stuck
-    [swallowing] trouble swallowing
-    [vomiting] vomiting
-    [after_choke] signs after a choke
-    [hives] hives
-    [wrong_object] swallowed something else
-    [forced] forced to swallow
-    [unsafe] practice not safe
-    [distress] distress
-    [refusal] refusal
-    [gag] gagging
-    [pressure] pressure on the child
-    [exhausted] family exhausted
-    [shame] shame
-    [ill] child ill
-    [medicine] question about a medicine
+    [choking] étouffement
+    [breathing] mal à respirer
+    [colour] teint bleu ou pâle
+    [collapse] perte de connaissance
+    [allergy] réaction allergique
+    [battery_or_magnet] pile ou aimant avalé
+    [overdose] trop de quelque chose
+    [self_harm] automutilation ou idées de mort
+    [danger] quelqu'un en danger
+    [choked] étouffement plus tôt
+    [airway] signes respiratoires
+    [stuck] quelque chose de coincé
+    [swallowing] mal à avaler
+    [vomiting] vomissements
+    [after_choke] signes après un étouffement
+    [hives] urticaire
+    [wrong_object] autre objet avalé
+    [forced] forcé d'avaler
+    [unsafe] pratique sans sécurité
+    [distress] détresse
+    [refusal] refus
+    [gag] haut-le-cœur
+    [pressure] pression sur l'enfant
+    [exhausted] famille épuisée
+    [shame] honte
+    [ill] enfant malade
+    [medicine] question sur un médicament
    *[other] { $category }
 }
 
-## Time
+## L'heure et le jour
 
-clock = { $hour12 }:{ $minute } { $half }
+clock = { $sharp ->
+    [sharp] { $hour } h
+   *[past] { $hour } h { $minute }
+}
 day = { $weekday ->
-    [1] Monday
-    [2] Tuesday
-    [3] Wednesday
-    [4] Thursday
-    [5] Friday
-    [6] Saturday
-   *[7] Sunday
-}, { $month ->
-    [1] January
-    [2] February
-    [3] March
-    [4] April
-    [5] May
-    [6] June
-    [7] July
-    [8] August
-    [9] September
-    [10] October
-    [11] November
-   *[12] December
-} { $day }
+    [1] lundi
+    [2] mardi
+    [3] mercredi
+    [4] jeudi
+    [5] vendredi
+    [6] samedi
+   *[7] dimanche
+} { $day ->
+    [1] 1er
+   *[other] { $day }
+} { $month ->
+    [1] janvier
+    [2] février
+    [3] mars
+    [4] avril
+    [5] mai
+    [6] juin
+    [7] juillet
+    [8] août
+    [9] septembre
+    [10] octobre
+    [11] novembre
+   *[12] décembre
+}
 
-## Said when a text cannot be shown
+## Ce qui est dit quand un texte ne peut pas être montré
 
-fallback = We could not show a message here. If anyone is in danger, call your local emergency number now. If not, please call your clinic.
+fallback = Nous n'avons pas pu montrer un message. Si quelqu'un est en danger, appelez tout de suite le numéro d'urgence. Sinon, appelez votre clinique.
 
-## Buttons
+## Boutons
 
-button-agree = I agree
-button-decline = No, thank you
-button-next = Next
-button-down = It went down
-button-not-down = It did not go down
-button-later = Leave it for now
-button-skip = Skip
-button-no-best = No favorite
-button-no-note = No note
-button-yes = Yes
-button-no = No
+button-agree = J'accepte
+button-decline = Non merci
+button-next = Suivant
+button-down = C'est descendu
+button-not-down = Pas descendu
+button-later = Pas ce soir
+button-skip = Sauter
+button-no-best = Aucune
+button-no-note = Pas de note
+button-yes = Oui
+button-no = Non
 button-rate = { $rating }
 button-position = { $position }
 
-## Labels of pictures
+## Légendes des dessins
 
-picture-mirror = Like in a mirror
-picture-left-hand = LEFT hand
-picture-right-hand = RIGHT hand
-picture-left-letter = L
-picture-right-letter = R
+picture-mirror = Comme dans un miroir
+picture-left-hand = main GAUCHE
+picture-right-hand = main DROITE
+picture-left-letter = G
+picture-right-letter = D
 picture-position = { $position-key ->
-    [left] LEFT: turn to your left hand
-    [right] RIGHT: turn to your right hand
-    [up] UP: chin up, just a little
-    [down] DOWN: chin to your chest
-   *[center] CENTER: look straight ahead
+    [left] GAUCHE : tourne vers ta main gauche
+    [right] DROITE : tourne vers ta main droite
+    [up] HAUT : lève le menton, juste un peu
+    [down] BAS : baisse le menton
+   *[center] CENTRE : regarde droit devant
 }
-picture-order = Tonight, from first to last
-picture-posture = Sit up tall
-picture-posture-back = back straight
-picture-posture-feet = feet flat
-picture-posture-adult = an adult is there
-picture-tongue = Candy on the back of the tongue
-picture-tongue-here = here
-picture-tongue-not = not here
-picture-sip = One small mouthful
-picture-sip-good = a small sip
-picture-sip-much = too much
-picture-throat = Your throat is wide and soft
-picture-throat-candy = small candy
+picture-order = Ce soir, de la première à la dernière
+picture-posture = Le dos droit sur la chaise
+picture-posture-back = dos droit
+picture-posture-feet = pieds à plat
+picture-posture-adult = un adulte est là
+picture-tongue = Le bonbon, au fond de la langue
+picture-tongue-here = ici
+picture-tongue-not = pas ici
+picture-sip = Une petite gorgée
+picture-sip-good = une gorgée
+picture-sip-much = trop
+picture-throat = Ta gorge est large et souple
+picture-throat-candy = petit bonbon
 
-## Certificate
+## Diplôme
 
-certificate-title = Certificate of practice
-certificate-for = This is for
+certificate-title = Diplôme de pratique
+certificate-for = Pour
 certificate-body = { $nights ->
-    [one] for one night of swallow practice.
-   *[other] for { $nights } nights of swallow practice.
+    [1] pour une soirée de pratique.
+   *[other] pour { $nights } soirées de pratique.
 }
-certificate-praise = You showed up. You tried. You told us how it felt.
+certificate-praise = Tu étais là. Tu as essayé. Tu nous as tout raconté.
