@@ -123,8 +123,8 @@ class Cases:
     def all(self) -> Iterator[Case]:
         """Every case, by id, opened one after the other."""
         query = select(cases.c.document).order_by(cases.c.id).execution_options(yield_per=CHUNK)
-        for document in self._connection.execute(query).scalars():
-            yield self._open(document)
+        with self._connection.execute(query).scalars() as documents:
+            yield from map(self._open, documents)
 
     def summaries(self) -> Iterator[Summary]:
         """Every case, by id, as far as it can be told without opening it."""
@@ -136,8 +136,9 @@ class Cases:
         )
         columns = [cases.c[name] for name in ("id", "state", "language", "created_at", "changed_at", "due_at")]
         query = select(*columns, open_alerts).order_by(cases.c.id).execution_options(yield_per=CHUNK)
-        for row in self._connection.execute(query).mappings():
-            yield Summary(**{**row, "state": State(row["state"])})
+        with self._connection.execute(query).mappings() as rows:
+            for row in rows:
+                yield Summary(**{**row, "state": State(row["state"])})
 
     def next_due(self) -> datetime | None:
         """When the next case needs the clock."""

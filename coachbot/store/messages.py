@@ -45,6 +45,9 @@ class Message:
     read_by: str | None
 
 
+decode_body = msgspec.json.Decoder(Body).decode
+
+
 class Messages:
     """The incoming messages of one transaction."""
 
@@ -120,7 +123,7 @@ class Messages:
         return [self._message(row) for row in self._connection.execute(query)]
 
     def _message(self, row: Row[Any]) -> Message:
-        body = _decode_body(self._sealer.open(Purpose.MESSAGE, row.body))
+        body = decode_body(self._sealer.open(Purpose.MESSAGE, row.body))
         evidence = _decode_evidence(self._sealer.open(Purpose.EVIDENCE, row.evidence)) if row.evidence else ()
         return Message(
             id=row.id,
@@ -142,5 +145,4 @@ class Messages:
         )
 
 
-_decode_body = msgspec.json.Decoder(Body).decode
 _decode_evidence = msgspec.json.Decoder(tuple[str, ...]).decode

@@ -90,9 +90,10 @@ class Sealer:
         except InvalidTag as error:
             raise UnsealError(f"a sealed {purpose} has been changed or is out of place") from error
 
-    def current(self, sealed: bytes) -> bool:
-        """Whether it was sealed with the first key."""
-        return sealed[len(FORMAT) : HEAD_BYTES] == self._keys[0].name
+    @property
+    def head(self) -> bytes:
+        """What everything begins with that is sealed now; what begins otherwise was sealed with an earlier key."""
+        return FORMAT + self._keys[0].name
 
     def lookup(self, purpose: Purpose, text: str) -> bytes:
         """What the text is found by: HMAC-SHA256 under a key derived from the first."""

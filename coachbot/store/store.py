@@ -19,6 +19,7 @@ Work = Callable[[Transaction], T]
 
 WRITERS = 4
 READERS = 2
+RESEAL_BATCH = 500
 
 
 class Store:
@@ -70,13 +71,26 @@ class Store:
             self._writer.submit(schema.upgrade).result()
 
     def check(self) -> None:
-        """Refuse tables that are not what this program needs.
+        """Refuse tables that are not what this program needs, and a key that does not open what is kept.
 
         Raises:
             SchemaError: saying what to do.
+            UnsealError: saying what to do.
         """
         with translated():
             self._reader.submit(schema.check).result()
+            self._reader.submit(self._job(lambda tx: next(tx.cases.all(), None), writable=False)).result()
+
+    def reseal(self) -> int:
+        """Seal everything anew with the first key. May be broken off and begun again at any point.
+
+        Returns how many values it was. The earlier key may be dropped when the invitations given under it have run out:
+        their codes are not kept, so what they are found by cannot be made anew.
+        """
+        total = 0
+        while count := self.run(lambda tx: tx.reseal(RESEAL_BATCH)):
+            total += count
+        return total
 
     def close(self) -> None:
         """Finish what was handed over, then let go of the database."""

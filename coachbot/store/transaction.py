@@ -14,6 +14,7 @@ from coachbot.store.messages import Message, Messages
 from coachbot.store.notes import Notes
 from coachbot.store.outbox import Outbox
 from coachbot.store.people import Clinicians, Invites, People
+from coachbot.store.rotation import reseal
 from coachbot.store.sealing import Sealer
 from coachbot.store.sessions import Sessions
 
@@ -23,6 +24,7 @@ class Transaction:
 
     def __init__(self, connection: Connection, sealer: Sealer, *, writable: bool) -> None:
         self._connection = connection
+        self._sealer = sealer
         self.cases = Cases(connection, sealer, writable=writable)
         self.messages = Messages(connection, sealer)
         self.outbox = Outbox(connection, sealer)
@@ -38,6 +40,10 @@ class Transaction:
     def erase(self, case_id: int, now: datetime) -> Tombstone:
         """Erase what is kept about a family; see `erasing`."""
         return erase(self._connection, case_id, now)
+
+    def reseal(self, limit: int) -> int:
+        """Seal anew, with the first key, up to `limit` values that an earlier one sealed; 0 when none is left."""
+        return reseal(self._connection, self._sealer, limit)
 
     def conversation(self, case_id: int) -> list[Message | Written]:
         """All that was written to and fro about a case, in order of time."""

@@ -90,6 +90,41 @@ def test_a_new_key_in_front_reads_what_the_old_one_sealed(store_url: str) -> Non
     new.close()
 
 
+@pytest.mark.parametrize("broken_off_after", [0, 1, 4, 9])
+def test_after_a_rotation_the_new_key_alone_opens_everything(store_url: str, broken_off_after: int) -> None:
+    """Also where the rotation was broken off half way and begun again; nothing is left under the old key."""
+    old = Store.open(store_url, KEY)
+    case_id = fill(old)
+    before = read_all(old, case_id)
+    old.close()
+    key = new_key()
+    both = Store.open(store_url, f"{key},{KEY}")
+    for _ in range(broken_off_after):
+        both.run(lambda tx: tx.reseal(1))
+    half_way = read_all(both, case_id)
+    both.reseal()
+    again = both.reseal()
+    both.close()
+    new = Store.open(store_url, key)
+
+    assert (half_way, again) == (before, 0)
+    assert read_all(new, case_id) == before
+    new.check()
+    new.close()
+
+
+def test_a_store_is_not_started_with_a_key_that_does_not_fit(store_url: str) -> None:
+    """The check at the start says so, before any message is taken in."""
+    right, wrong = Store.open(store_url, KEY), Store.open(store_url, new_key())
+    wrong.check()
+    fill(right)
+    right.check()
+    with pytest.raises(UnsealError, match="add the clinic's earlier key"):
+        wrong.check()
+    right.close()
+    wrong.close()
+
+
 @pytest.mark.parametrize("key", ["", " , ", "not base64!", base64.urlsafe_b64encode(b"short").decode(), KEY + KEY])
 def test_a_bad_key_is_refused_with_what_to_do(key: str) -> None:
     """The message says what a key looks like, and never repeats it."""
