@@ -8,14 +8,14 @@ from coachbot.coach.events import Replied
 from coachbot.coach.turn import Rows, Turn, line
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Who
-from coachbot.reading import Asking, Reading, Request, Wish, causes, read, request
+from coachbot.reading import Asking, Reading, Wish, causes, read, request
 from coachbot.triage import Level, assess
 
 CORRECTABLE = (State.PRACTISING, State.PAUSED, State.FINISHED)
 """States in which the latest night takes answers and corrections."""
 
 INTERRUPTING = (Wish.DELETE, Wish.WRONG_NUMBER, Wish.STOP, Wish.PAUSE, Wish.BEDTIME, Wish.HELP)
-"""Wishes that count even where a note was asked for; "too tired tonight" is then just the note."""
+"""Wishes that come before any answer; the others wait, so that "too tired tonight" may be a night's note."""
 
 UNREAD_LIMIT = 2
 """How many replies running may stay unread before a clinician is told (law 5)."""
@@ -44,7 +44,9 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
     asked = turn.case.question
     if wish and asked and wish.wish in (Wish.YES, Wish.NO) and contact.role is Role.PARENT:
         answer_question(turn, contact, asked, event.message, yes=wish.wish is Wish.YES)
-    elif _answered(turn, contact, event, wish) or (wish and wishes.grant(turn, contact, wish)):
+    elif wish and wish.wish in INTERRUPTING and wishes.grant(turn, contact, wish):
+        return
+    elif _answered(turn, contact, event) or (wish and wishes.grant(turn, contact, wish)):
         return
     elif turn.case.consent is None:
         _before_consent(turn, contact, wish.wish if wish else None, event.message)
@@ -56,7 +58,7 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
         _in_practice(turn, contact, event)
 
 
-def _answered(turn: Turn, contact: Contact, event: Replied, wish: Request | None) -> bool:
+def _answered(turn: Turn, contact: Contact, event: Replied) -> bool:
     """Take a plain answer to the question that is open: "skip" skips a swallow before it can mean the whole night."""
     if turn.case.state is State.LESSON and turn.case.lesson_open and lesson.at_candy(turn.case):
         positions = turn.case.protocol.positions
@@ -69,8 +71,7 @@ def _answered(turn: Turn, contact: Contact, event: Replied, wish: Request | None
         return False
     asked = evening.asking(night) or "all"
     reading = _read(contact, event.text, night, asked)
-    noted = asked == "note" and not (wish and wish.wish in INTERRUPTING)
-    if reading.ratings or reading.best or noted:
+    if reading.ratings or reading.best or asked == "note":
         _answer(turn, contact, event, asked, reading)
         return True
     return False
