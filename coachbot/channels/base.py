@@ -6,6 +6,12 @@ from datetime import datetime, timedelta
 from enum import StrEnum
 from typing import Protocol
 
+from coachbot.channels.pace import Pace
+
+
+class ChannelError(RuntimeError):
+    """A channel cannot begin as it is set up; the message says what to do."""
+
 
 class Ending(StrEnum):
     """How one try to send ended: law 7's outcomes, `failed` split by what to do next."""
@@ -21,7 +27,8 @@ class Ending(StrEnum):
 class Incoming:
     """A message as it came: `channel_id` is the channel's own, the same when the channel delivers it twice.
 
-    Exactly one of `text` and `button` is set; `language` is what the channel knows of the reader's language, if anything.
+    Exactly one of `text` and `button` is set; words that are none, such as a voice message, are named by their kind in
+    brackets, ``[voice]``. `language` is what the channel knows of the writer's language, if anything.
     """
 
     channel: str
@@ -44,7 +51,10 @@ class File:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Outgoing:
-    """A message to send. `buttons` are rows of (label, data)."""
+    """A message to send. `buttons` are rows of (label, data).
+
+    Buttons whose data differ only after the last colon answer one question: once one is pressed they may all go.
+    """
 
     address: str
     text: str
@@ -66,9 +76,10 @@ Receive = Callable[[Incoming], Awaitable[None]]
 
 
 class Channel(Protocol):
-    """One way to reach people."""
+    """One way to reach people. `pace` says how fast it may send; None: as fast as it can."""
 
     name: str
+    pace: Pace | None
 
     async def start(self, receive: Receive) -> None:
         """Begin to take messages in; each goes to `receive`, in order per address."""
