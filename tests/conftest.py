@@ -11,7 +11,7 @@ import pytest
 from sqlalchemy import make_url
 
 from coachbot.store import Store
-from coachbot.store.tables import metadata
+from coachbot.store.tables import access, metadata
 
 KEY = "Zm9yIHRlc3RzIG9ubHksIG5ldmVyIGZvciBhIGNsaW4="
 """32 bytes that keep no secret."""
@@ -53,10 +53,14 @@ def sqlite_url(sqlite_template: Path, tmp_path: Path) -> str:
 
 @pytest.fixture
 def postgres_url(postgres_database: str) -> str:
-    """The URL of an empty PostgreSQL database. Deleting few rows is far quicker than truncating many tables."""
-    empty = "; ".join(f'DELETE FROM "{table}"' for table in reversed(metadata.sorted_tables))
+    """The URL of an empty PostgreSQL database.
+
+    Deleting few rows is far quicker than truncating many tables; only the log of access refuses to be deleted from.
+    """
+    tables = [table for table in reversed(metadata.sorted_tables) if table is not access]
+    empty = "; ".join(f'DELETE FROM "{table}"' for table in tables)
     with psycopg.connect(_plain(postgres_database), autocommit=True) as connection:
-        connection.execute(f"SET synchronous_commit = off; {empty}")
+        connection.execute(f"SET synchronous_commit = off; {empty}; TRUNCATE access")
     return postgres_database
 
 

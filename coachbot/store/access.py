@@ -4,9 +4,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, RowMapping, select
 
-from coachbot.store.tables import access
+from coachbot.store.erasing import Tombstone
+from coachbot.store.tables import access, tombstones
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,8 +42,11 @@ class Access:
         query = select(access).order_by(access.c.id.desc()).limit(limit)
         return [_entry(row) for row in self._connection.execute(query).mappings()]
 
+    def tombstone(self, case_id: int) -> Tombstone | None:
+        """What stays of an erased family, or None if none of that number was erased."""
+        row = self._connection.execute(select(tombstones).where(tombstones.c.case_id == case_id)).mappings().first()
+        return Tombstone(**row) if row else None
 
-def _entry(row: object) -> Accessed:
-    columns = dict(row)  # type: ignore[call-overload]
-    columns.pop("id")
-    return Accessed(**columns)
+
+def _entry(row: RowMapping) -> Accessed:
+    return Accessed(at=row["at"], by=row["by"], case_id=row["case_id"], what=row["what"])

@@ -11,7 +11,7 @@ from sqlalchemy import Connection, LargeBinary, Row, Table, bindparam, func, lit
 
 from coachbot.store.messages import decode_body
 from coachbot.store.sealing import Purpose, Sealer
-from coachbot.store.tables import cases, clinicians, contacts, history, messages, outbox
+from coachbot.store.tables import cases, clinicians, contacts, history, messages, notes, outbox
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +30,7 @@ def reseal(connection: Connection, sealer: Sealer, limit: int) -> int:
     Raises:
         UnsealError: if a value was sealed with a key that is not among the sealer's.
     """
-    counts = (_reseal(connection, sealer, sealed, limit) for sealed in _SEALED)
+    counts = (_reseal(connection, sealer, sealed, limit) for sealed in SEALED)
     return next(filter(None, counts), 0)
 
 
@@ -57,7 +57,7 @@ def _anew(sealer: Sealer, sealed: _Sealed, row: Row[Any]) -> dict[str, bytes]:
     return anew
 
 
-_SEALED = (
+SEALED = (
     _Sealed(cases, "document", Purpose.CASE),
     _Sealed(history, "payload", Purpose.EVENT),
     _Sealed(messages, "body", Purpose.MESSAGE, lambda plain: decode_body(plain).address),
@@ -66,4 +66,5 @@ _SEALED = (
     _Sealed(contacts, "address", Purpose.ADDRESS, bytes.decode),
     _Sealed(clinicians, "address", Purpose.ADDRESS, bytes.decode),
     _Sealed(clinicians, "totp", Purpose.SIGN_IN),
+    _Sealed(notes, "words", Purpose.NOTE),
 )

@@ -68,6 +68,7 @@ history = Table(
     Column("at", Instant, nullable=False),
     Column("payload", LargeBinary, nullable=False),
 )
+"""What happened to each case, in order. Rows are only ever added: a trigger refuses to change one."""
 
 nights = Table(
     "nights",

@@ -5,7 +5,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 import pytest
-from sqlalchemy import Table, select, update
+from sqlalchemy import Table, select, text, update
 
 from coachbot.coach.case import Case, State
 from coachbot.coach.events import Event, Held, Pressed, Ticked
@@ -143,6 +143,16 @@ def test_history_holds_the_opening_and_every_event_in_order(store: Store) -> Non
     told = store.run(lambda tx: list(tx.cases.history(case.id)))
 
     assert told == [(EVENING, case), (EVENING, pressed), (EVENING, Held(by="Dr Lindqvist", note="cough"))]
+
+
+@pytest.mark.parametrize("column", ["case_id", "seq", "kind", "actor", "at"])
+def test_history_cannot_be_changed(store: Store, column: str) -> None:
+    """What happened, when and in which order is only ever added to, whoever asks the database."""
+    case = add(store)
+
+    with pytest.raises(LawError, match="only ever added to"):
+        store.run(lambda tx: tx._connection.execute(text(f"UPDATE history SET {column} = {column}")))
+    assert len(store.run(lambda tx: list(tx.cases.history(case.id)))) == 1
 
 
 def test_the_clock_finds_who_is_due_longest_first(store: Store) -> None:

@@ -26,7 +26,7 @@ async def main(url, key):
 
 asyncio.run(main(*sys.argv[1:]))
 """
-ACKNOWLEDGED = (1, 37, 150)
+ACKNOWLEDGED = (1, 150)
 
 
 def test_what_was_acknowledged_outlives_the_process(store_url: str) -> None:

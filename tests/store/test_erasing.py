@@ -11,7 +11,7 @@ from coachbot.coach.actions import Urgency
 from coachbot.coach.case import Role
 from coachbot.coach.events import Outcome, Replied
 from coachbot.programme.positions import Position
-from coachbot.store import Envelope, NoSuchCaseError, Store, Tombstone, Transaction, UnsealError
+from coachbot.store import Envelope, NoSuchCaseError, Note, Store, Tombstone, Transaction, UnsealError
 from coachbot.store.sealing import Purpose, Sealer
 from coachbot.store.tables import metadata
 from conftest import KEY
@@ -36,6 +36,7 @@ def family(store: Store, phone: str = PHONE, name: str = CHILD) -> int:
         new = with_alert(with_mark(with_night(case), Position.UP, 4, note=name))
         event = Replied(contact=contact, text=f"{name} says 4", message=message)
         tx.cases.save(case, new, event, EVENING, EVENING)
+        tx.notes.add(Note(case_id=case.id, alert=1, at=EVENING, by="Ana", kind="call", words=f"rang {name}"))
         to: dict[str, Any] = {"case_id": case.id, "contact_id": contact}
         tx.outbox.add([Envelope(key="said", urgency=Urgency.REPLY, text=f"Well done {name}", **to)], EVENING)
         [said] = tx.outbox.claim(EVENING, 1, LEASE)

@@ -7,12 +7,15 @@ from pathlib import Path
 
 import pytest
 from cryptography.hazmat.primitives.ciphers.aead import AESGCM
+from sqlalchemy import LargeBinary
 
 from coachbot.coach.actions import Urgency
 from coachbot.coach.case import Role
 from coachbot.coach.events import Told
-from coachbot.store import BadKeyError, Envelope, SignIn, Store, UnsealError, new_key
+from coachbot.store import BadKeyError, Envelope, Note, SignIn, Store, UnsealError, new_key
+from coachbot.store.rotation import SEALED
 from coachbot.store.sealing import Purpose, Sealer
+from coachbot.store.tables import metadata
 from conftest import KEY
 from helpers.cases import CHILD, EVENING, draft, with_night
 
@@ -32,6 +35,7 @@ def fill(store: Store) -> int:
     store.run(lambda tx: tx.invites.add(case.id, Role.PARENT, code, EVENING, EVENING))
     store.run(lambda tx: tx.clinicians.add("Ana", EVENING, reach=("sms", phone)))
     store.run(lambda tx: tx.clinicians.set_sign_in("Ana", SignIn(password_hash="x", totp=secret.encode())))
+    store.run(lambda tx: tx.notes.add(Note(case_id=case.id, alert=1, at=EVENING, by="Ana", kind="note", words=words)))
     message = store.run(lambda tx: tx.messages.receive("sms", "1", phone, text=words, button=words, at=EVENING))
     assert message
     store.run(lambda tx: tx.messages.settle(message, "decided", case_id=case.id, evidence=(words,)))
@@ -52,6 +56,7 @@ def read_all(store: Store, case_id: int) -> str:
         store.run(lambda tx: tx.people.find("sms", SECRETS[2])),
         store.run(lambda tx: tx.clinicians.find("sms", SECRETS[2])),
         store.run(lambda tx: tx.clinicians.sign_in("Ana")),
+        *store.run(lambda tx: tx.notes.of_case(case_id)),
         store.run(lambda tx: tx.cases.load(case_id)),
     ]
     assert all(parts)
@@ -111,6 +116,18 @@ def test_after_a_rotation_the_new_key_alone_opens_everything(store_url: str, bro
     assert read_all(new, case_id) == before
     new.check()
     new.close()
+
+
+def test_a_rotation_knows_every_sealed_column() -> None:
+    """Each column of bytes is either sealed anew or is only what something is found by."""
+    binary = {
+        (table.name, column.name)
+        for table in metadata.sorted_tables
+        for column in table.columns
+        if isinstance(column.type, LargeBinary) and not column.name.endswith("_hash")
+    }
+
+    assert {(one.table.name, one.column) for one in SEALED} == binary
 
 
 def test_a_store_is_not_started_with_a_key_that_does_not_fit(store_url: str) -> None:

@@ -202,6 +202,8 @@ def _history() -> None:
         sa.ForeignKeyConstraint(["case_id"], ["cases.id"], name=op.f("fk_history_case_id")),
         sa.PrimaryKeyConstraint("case_id", "seq", name=op.f("pk_history")),
     )
+    for statement in _APPEND_ONLY[op.get_bind().dialect.name]:
+        op.execute(statement)
 
 
 def _invites() -> None:
@@ -292,3 +294,16 @@ def _swallows() -> None:
         sa.PrimaryKeyConstraint("case_id", "night", "position", name=op.f("pk_swallows")),
         sa.UniqueConstraint("case_id", "night", "place", name=op.f("uq_swallows_case_id_night_place")),
     )
+
+
+# A row may go with its family or be sealed anew with another key; what happened, when and in which order cannot change.
+_WATCHED = "BEFORE UPDATE OF case_id, seq, kind, actor, at ON history"
+_REFUSAL = "history is only ever added to"
+_APPEND_ONLY = {
+    "sqlite": [f"CREATE TRIGGER history_only_added {_WATCHED} BEGIN SELECT RAISE(ABORT, '{_REFUSAL}'); END"],
+    "postgresql": [
+        f"""CREATE FUNCTION history_only_added() RETURNS trigger LANGUAGE plpgsql AS
+        $$ BEGIN RAISE EXCEPTION '{_REFUSAL}' USING ERRCODE = '23000'; END $$""",
+        f"CREATE TRIGGER history_only_added {_WATCHED} FOR EACH ROW EXECUTE FUNCTION history_only_added()",
+    ],
+}
