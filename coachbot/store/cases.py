@@ -80,14 +80,17 @@ class Cases:
         return found[0]
 
     def claim_due(self, now: datetime, limit: int) -> list[Case]:
-        """The cases whose time has come, longest due first, locked until the end; what others hold is passed by."""
+        """The cases whose time has come, longest due first.
+
+        In a transaction that may write they are locked until its end, and those that others hold are passed by.
+        """
         query = (
             select(cases.c.id, cases.c.version, cases.c.document)
             .where(cases.c.due_at <= now)
             .order_by(cases.c.due_at, cases.c.id)
             .limit(limit)
         )
-        return self._take(query.with_for_update(key_share=True, skip_locked=True))
+        return self._take(query.with_for_update(key_share=True, skip_locked=True) if self._writable else query)
 
     def save(self, old: Case, new: Case, event: Event, now: datetime, due_at: datetime | None) -> None:
         """Keep what `event` made of a case that was loaded here, with a row of its history.

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-from sqlalchemy.exc import DBAPIError, IntegrityError, StatementError
+from sqlalchemy.exc import DataError, DBAPIError, IntegrityError, StatementError
 
 
 class StoreError(Exception):
@@ -34,7 +34,7 @@ class StaleCaseError(StoreError):
 
 
 class LawError(StoreError):
-    """A constraint of the database refused it: a second row for what may be there once, or a value out of its range."""
+    """The database refused a value: a second row for what may be there once, or one that is out of its range."""
 
 
 class UnavailableError(StoreError):
@@ -46,7 +46,7 @@ def translated() -> Iterator[None]:
     """Hand the driver's errors on as the store's own, so that nobody outside needs to know the driver."""
     try:
         yield
-    except IntegrityError as error:
+    except (IntegrityError, DataError) as error:
         raise LawError(f"refused by the database: {error.orig}") from error
     except DBAPIError as error:
         raise UnavailableError(f"the database did not take it: {error.orig}") from error

@@ -10,7 +10,7 @@ from sqlalchemy import Connection, Row, Select, select
 from coachbot.store.dialects import insert_or_ignore
 from coachbot.store.documents import encode
 from coachbot.store.sealing import Purpose, Sealer
-from coachbot.store.tables import messages
+from coachbot.store.tables import cases, messages
 from coachbot.triage.levels import Level
 
 
@@ -80,10 +80,13 @@ class Messages:
         category: str | None = None,
         evidence: tuple[str, ...] = (),
     ) -> None:
-        """Say what became of a message: a stable word of the inbox, whose it was, and what triage found."""
+        """Say what became of a message: a stable word of the inbox, whose it was, and what triage found.
+
+        A case that has been erased meanwhile is left out.
+        """
         row = {
             "outcome": outcome,
-            "case_id": case_id,
+            "case_id": select(cases.c.id).where(cases.c.id == case_id).scalar_subquery(),
             "contact_id": contact_id,
             "level": level if level is None else int(level),
             "category": category,
@@ -117,7 +120,7 @@ class Messages:
         return self._select(select(messages).where(messages.c.case_id == case_id).order_by(messages.c.id))
 
     def _update(self, message_id: int, values: dict[str, Any]) -> None:
-        self._connection.execute(messages.update().where(messages.c.id == message_id), values)
+        self._connection.execute(messages.update().where(messages.c.id == message_id).values(values))
 
     def _select(self, query: Select[Any]) -> list[Message]:
         return [self._message(row) for row in self._connection.execute(query)]

@@ -132,6 +132,22 @@ def test_a_confirmation_that_its_sender_died_over_goes_too(store: Store) -> None
     assert count(store, "outbox", "contacts") == [0, 0]
 
 
+def test_a_message_settled_after_its_case_was_erased_is_nobody_s(store: Store) -> None:
+    """The words that ended a case can still be settled, without a case."""
+    case_id = family(store)
+
+    def work(tx: Transaction) -> int | None:
+        message = tx.messages.receive("chat", "1", "clinician", text="end", button=None, at=EVENING)
+        assert message
+        tx.erase(case_id, EVENING)
+        tx.messages.settle(message, "clinician", case_id=case_id)
+        settled = tx.messages.get(message)
+        assert settled
+        return settled.case_id
+
+    assert store.run(work) is None
+
+
 def test_another_family_is_left_as_it_was(store: Store) -> None:
     """Also one that shares the telephone: a sibling's case keeps its contact and what was said before the link."""
     sibling, erased = family(store, name="Other"), family(store)

@@ -16,6 +16,7 @@ from coachbot.coach.events import Pressed, Ticked
 from coachbot.store import (
     Change,
     Envelope,
+    LawError,
     Store,
     StoreError,
     Transaction,
@@ -63,6 +64,22 @@ async def test_reading_cannot_write(store: Store) -> None:
     """A read that would write is refused by the database itself."""
     with pytest.raises(UnavailableError, match=r"read-?only"):
         await store.read(lambda tx: tx.clinic.put("a", "1"))
+
+
+async def test_reading_locks_nothing(store: Store) -> None:
+    """Who is due, and a case, can be looked at where nothing may be written."""
+    case = await store.transact(lambda tx: tx.cases.add(draft(), EVENING, EVENING))
+
+    assert await store.read(lambda tx: [*tx.cases.claim_due(EVENING, 5), tx.cases.load(case.id)]) == [case, case]
+
+
+@pytest.mark.postgres
+def test_a_value_that_cannot_be_kept_is_not_taken_for_a_broken_database(postgres_url: str) -> None:
+    """PostgreSQL's text holds no NUL: trying the same again would never help, so the error says that it was refused."""
+    store = Store.open(postgres_url, KEY)
+    with pytest.raises(LawError, match="NUL"):
+        store.run(lambda tx: tx.clinicians.add("An\0a", EVENING))
+    store.close()
 
 
 async def test_a_long_read_holds_up_no_writer_and_sees_one_instant(store: Store) -> None:
