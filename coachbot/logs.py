@@ -38,3 +38,8 @@ def _without_values(_: object, __: str, event: structlog.typing.EventDict) -> st
             event["at"] = f"{trace.tb_frame.f_code.co_filename.rpartition('coachbot')[2]}:{trace.tb_lineno}"
         del value
     return event
+
+
+def silence() -> None:
+    """Log nothing: the terminal belongs to the command's own words."""
+    structlog.configure(wrapper_class=structlog.make_filtering_bound_logger(logging.CRITICAL))

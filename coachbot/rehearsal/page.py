@@ -1,0 +1,199 @@
+"""The rehearsal's local page: four phones side by side and a clock that is moved by hand."""
+
+import asyncio
+import contextlib
+import webbrowser
+from collections.abc import AsyncIterator, Mapping
+from contextlib import AsyncExitStack, asynccontextmanager
+from dataclasses import dataclass, field
+from datetime import timedelta
+from pathlib import Path
+from typing import Any
+
+import uvicorn
+from jinja2 import Environment, FileSystemLoader
+from starlette.applications import Starlette
+from starlette.exceptions import HTTPException
+from starlette.middleware import Middleware
+from starlette.middleware.trustedhost import TrustedHostMiddleware
+from starlette.requests import Request
+from starlette.responses import HTMLResponse, JSONResponse, Response
+from starlette.routing import Mount, Route
+from starlette.staticfiles import StaticFiles
+
+from coachbot import logs
+from coachbot.channels.base import Outgoing
+from coachbot.coach.case import Role
+from coachbot.programme.zones import local
+from coachbot.rehearsal.stage import BACKUP_NAME, CHILD, FAMILY, ON_CALL_NAME, PARENT, PHONES, Spoken, Stage, opened
+from coachbot.voice.wording import Wording
+
+HERE = Path(__file__).parent
+HOST = "127.0.0.1"
+STEPS = {"five-minutes": timedelta(minutes=5), "hour": timedelta(hours=1)}
+INVITED = {PARENT: Role.PARENT, CHILD: Role.CHILD}
+SAFE = {"Content-Security-Policy": "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; "
+        "connect-src 'self'; form-action 'none'; frame-ancestors 'none'; base-uri 'none'"}  # fmt: skip
+"""The page loads nothing but its own files."""
+
+
+@dataclass
+class Show:
+    """The stage now open; starting over closes it and opens another. One thing happens on it at a time."""
+
+    wording: Wording = field(default_factory=lambda: Wording.load("rehearsal.ftl"))
+    busy: asyncio.Lock = field(default_factory=asyncio.Lock)
+    _stack: AsyncExitStack = field(default_factory=AsyncExitStack)
+    _stage: Stage | None = None
+
+    @property
+    def stage(self) -> Stage:
+        """The stage.
+
+        Raises:
+            RuntimeError: if none is open.
+        """
+        if self._stage is None:
+            raise RuntimeError("the rehearsal has not begun")
+        return self._stage
+
+    async def begin(self) -> None:
+        """Open a fresh stage."""
+        await self.end()
+        self._stage = await self._stack.enter_async_context(opened())
+
+    async def end(self) -> None:
+        """Close the stage, and with it all that was kept."""
+        await self._stack.aclose()
+        self._stack, self._stage = AsyncExitStack(), None
+
+
+def build_page() -> Starlette:
+    """The page as an application of its own."""
+    show = Show()
+
+    @asynccontextmanager
+    async def lifespan(_: Starlette) -> AsyncIterator[None]:
+        await show.begin()
+        yield
+        await show.end()
+
+    routes = [
+        Route("/", _page),
+        Route("/state", _state),
+        Route("/do", _do, methods=["POST"]),
+        Route("/file/{phone}/{number:int}", _file),
+        Mount("/static", StaticFiles(directory=HERE / "static")),
+    ]
+    hosts = Middleware(TrustedHostMiddleware, allowed_hosts=[HOST, "localhost", "testserver"])
+    app = Starlette(routes=routes, middleware=[hosts], lifespan=lifespan)
+    app.state.show = show
+    app.state.pages = Environment(loader=FileSystemLoader(HERE), autoescape=True)
+    return app
+
+
+def serve(port: int, *, browser: bool) -> None:
+    """Serve the page until interrupted; with `browser`, open it in one."""
+    logs.configure("console")
+    url = f"http://{HOST}:{port}/"
+    print(f"coachbot rehearsal: {url} (stop with Ctrl-C)", flush=True)  # noqa: T201 - a command talks to its terminal
+    if browser:
+        with contextlib.suppress(webbrowser.Error):
+            webbrowser.open(url)
+    uvicorn.run(build_page(), host=HOST, port=port, log_level="warning")
+
+
+async def _page(request: Request) -> Response:
+    show: Show = request.app.state.show
+    language = request.query_params.get("language", "en")
+    if language not in ("en", "es", "fr"):
+        raise HTTPException(404)
+
+    def text(name: str, **args: object) -> str:
+        return show.wording.text(language, name, child=FAMILY.child, **args)
+
+    titles = {
+        "parent": text("phone-parent"),
+        "child": text("phone-child"),
+        "clinician": text("phone-clinician", name=ON_CALL_NAME),
+        "backup": text("phone-backup", name=BACKUP_NAME),
+    }
+    page = request.app.state.pages.get_template("page.html")
+    words = page.render(text=text, language=language, titles=titles, steps=["bedtime", *STEPS], invited=INVITED)
+    return HTMLResponse(words, headers=SAFE)
+
+
+async def _state(request: Request) -> Response:
+    return JSONResponse(_shown(request.app.state.show))
+
+
+async def _do(request: Request) -> Response:
+    """Do one thing: write, press, invite, move the clock, start over. The answer is what then stands on the phones."""
+    show: Show = request.app.state.show
+    try:
+        wanted = await request.json()
+        async with show.busy:
+            await _deeds(show, wanted)
+    except (ValueError, KeyError, TypeError) as error:
+        return JSONResponse({"error": str(error)}, status_code=400)
+    return JSONResponse(_shown(show))
+
+
+async def _deeds(show: Show, wanted: Mapping[str, Any]) -> None:
+    stage = show.stage
+    match wanted["what"]:
+        case "write" if str(wanted["text"]).strip():
+            await stage.write(_phone(wanted), str(wanted["text"]))
+        case "press":
+            await stage.press(_phone(wanted), str(wanted["data"]))
+        case "invite":
+            await stage.write(_phone(wanted), f"/start {stage.codes[INVITED[_phone(wanted)]]}")
+        case "step" if wanted["step"] == "bedtime":
+            await stage.to_bedtime()
+        case "step":
+            await stage.forward(STEPS[str(wanted["step"])])
+        case "restart":
+            await show.begin()
+        case _:
+            raise ValueError("write some words, press a button or move the clock")
+
+
+async def _file(request: Request) -> Response:
+    """A picture or paper that stands on a phone."""
+    phone, number = request.path_params["phone"], request.path_params["number"]
+    spoken = request.app.state.show.stage.spoken.get(phone, [])
+    sent = spoken[number].sent if number < len(spoken) else None
+    if sent is None or sent.file is None:
+        raise HTTPException(404)
+    return Response(sent.file.data, media_type=sent.file.media, headers={"Cache-Control": "no-store"})
+
+
+def _phone(wanted: Mapping[str, Any]) -> str:
+    if wanted["phone"] not in PHONES:
+        raise ValueError(f"there is no phone {wanted['phone']!r}")
+    return str(wanted["phone"])
+
+
+def _shown(show: Show) -> dict[str, Any]:
+    stage = show.stage
+    here = local(stage.clock.now, FAMILY.zone)
+    return {
+        "clock": f"{here:%A %d %B %Y, %H:%M}",
+        "phones": {
+            phone: [_message(one, phone, number) for number, one in enumerate(stage.spoken[phone])] for phone in PHONES
+        },
+    }
+
+
+def _message(one: Spoken, phone: str, number: int) -> dict[str, Any]:
+    here = f"{local(one.at, FAMILY.zone):%a %H:%M}"
+    if one.sent is None:
+        return {"at": here, "own": one.own}
+    return {"at": here, "text": one.sent.text, "buttons": one.sent.buttons, **_attached(one.sent, phone, number)}
+
+
+def _attached(sent: Outgoing, phone: str, number: int) -> dict[str, str]:
+    if sent.file is None:
+        return {}
+    kind = "picture" if sent.file.media.startswith("image/") else "paper"
+    return {kind: f"/file/{phone}/{number}", "name": sent.file.name}

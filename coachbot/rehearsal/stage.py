@@ -1,0 +1,159 @@
+"""The stage of a rehearsal: the very service, over SQLite in a folder of its own, with an invented family."""
+
+import tempfile
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from dataclasses import dataclass, field
+from datetime import UTC, date, datetime, time, timedelta
+from pathlib import Path
+
+from coachbot.bootstrap import Coachbot, build
+from coachbot.channels.base import Outgoing
+from coachbot.channels.rehearsal import RehearsalChannel
+from coachbot.coach.case import Case, Role
+from coachbot.programme.screening import Neck
+from coachbot.programme.zones import instant, local
+from coachbot.service.enrolling import Family, Screened, enrol
+from coachbot.store import Store, Transaction, new_key
+
+PARENT, CHILD, CLINICIAN, BACKUP = "parent", "child", "clinician", "backup"
+PHONES = (PARENT, CHILD, CLINICIAN, BACKUP)
+"""The phones, by address."""
+
+ON_CALL_NAME, BACKUP_NAME = "Dr Imani Osei", "Nurse Mika Lindqvist"
+
+ZONE = "America/Edmonton"
+START = instant(date(2026, 10, 24), time(18, 45), ZONE)
+"""A Saturday early evening a week before the clocks go back in much of North America."""
+
+FAMILY = Family(
+    child="Noor",
+    bedtime=time(19, 30),
+    zone=ZONE,
+    language="en",
+    invite=(Role.PARENT, Role.CHILD),
+    screening=Screened(
+        born=date(2017, 5, 3),
+        swallowing_disorder=False,
+        too_ill=False,
+        candy_allergy=False,
+        neck=Neck.SOUND,
+        confirmed_by=ON_CALL_NAME,
+    ),
+)
+"""A family of our own invention."""
+
+
+@dataclass
+class HandClock:
+    """A clock that stands still until it is moved."""
+
+    now: datetime = START
+
+    def __call__(self) -> datetime:
+        """The instant shown."""
+        return self.now
+
+
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """One message as it stands on a phone: what arrived (`sent`), or what its owner wrote or tapped (`own`)."""
+
+    at: datetime
+    own: str | None = None
+    sent: Outgoing | None = None
+
+
+@dataclass(frozen=True)
+class Stage:
+    """Everything on stage. Use `opened`."""
+
+    coachbot: Coachbot
+    phones: RehearsalChannel
+    clock: HandClock
+    case_id: int
+    codes: dict[Role, str] = field(default_factory=dict)
+    spoken: dict[str, list[Spoken]] = field(default_factory=lambda: {phone: [] for phone in PHONES})
+
+    @property
+    def case(self) -> Case:
+        """The family's case as it is kept."""
+        return self.coachbot.store.run(lambda tx: tx.cases.load(self.case_id))
+
+    async def write(self, phone: str, text: str) -> None:
+        """Somebody writes on a phone, and all that follows at once happens."""
+        self.spoken[phone].append(Spoken(at=self.clock.now, own=text))
+        await self.phones.write(phone, text)
+        await self._settle()
+
+    async def press(self, phone: str, data: str) -> None:
+        """Somebody presses a button that stands on the phone, and all that follows at once happens.
+
+        Raises:
+            ValueError: if no message on that phone has such a button.
+        """
+        self.spoken[phone].append(Spoken(at=self.clock.now, own=self._label(phone, data)))
+        await self.phones.press(phone, data)
+        await self._settle()
+
+    async def forward(self, span: timedelta) -> None:
+        """Let time pass; whatever comes due on the way happens in its own time."""
+        end = self.clock.now + span
+        while (due := await self._next_due()) and due <= end:
+            self.clock.now = max(self.clock.now, due)
+            await self._settle()
+        self.clock.now = end
+        await self._settle()
+
+    async def to_bedtime(self) -> None:
+        """Go on to the family's next bedtime."""
+        case = self.case
+        here = local(self.clock.now, case.zone)
+        day = here.date() if here.time() < case.bedtime else here.date() + timedelta(days=1)
+        await self.forward(instant(day, case.bedtime, case.zone) - self.clock.now)
+
+    def last(self, phone: str) -> Outgoing | None:
+        """The message that arrived last on a phone."""
+        return next((one.sent for one in reversed(self.spoken[phone]) if one.sent), None)
+
+    async def _settle(self) -> None:
+        await self.coachbot.settle()
+        for phone, arrived in self.phones.phones.items():
+            self.spoken[phone] += [Spoken(at=self.clock.now, sent=message) for message in arrived]
+            arrived.clear()
+
+    def _label(self, phone: str, data: str) -> str:
+        sent = (one.sent for one in reversed(self.spoken[phone]) if one.sent)
+        labels = (label for message in sent for row in message.buttons for label, own in row if own == data)
+        label = next(labels, None)
+        if label is None:
+            raise ValueError(f"there is no such button on the {phone}'s phone")
+        return label
+
+    async def _next_due(self) -> datetime | None:
+        return await self.coachbot.store.read(lambda tx: tx.cases.next_due())
+
+
+@asynccontextmanager
+async def opened(wanted: Family = FAMILY, *, start: datetime = START) -> AsyncIterator[Stage]:
+    """A stage with a family enrolled and two clinicians on duty; its folder goes when it closes."""
+    with tempfile.TemporaryDirectory(prefix="coachbot-rehearsal-") as folder:
+        store = Store.open(f"sqlite:///{Path(folder) / 'rehearsal.sqlite3'}", new_key())
+        store.upgrade()
+        clock = HandClock(start.astimezone(UTC))
+        phones = RehearsalChannel(clock)
+        coachbot = build(store, {phones.name: phones}, emergency_number="911", clock=clock)
+        await phones.start(coachbot.inbox.receive)
+        try:
+            case_id, codes = store.run(lambda tx: _cast(coachbot, tx, wanted))
+            yield Stage(coachbot, phones, clock, case_id, codes)
+        finally:
+            store.close()
+
+
+def _cast(coachbot: Coachbot, tx: Transaction, wanted: Family) -> tuple[int, dict[Role, str]]:
+    now = coachbot.clock()
+    for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):
+        tx.clinicians.add(name, now, duty=duty, reach=("rehearsal", phone))
+    done = enrol(tx, wanted, emergency_number="911", seed=14, now=now)
+    return done.case.id, dict(done.codes)
