@@ -55,6 +55,14 @@ WORDS: dict[str, frozenset[str]] = {
         "certificate-for": "",
         "certificate-body": "nights",
         "certificate-praise": "",
+        "proof-title": "",
+        "proof-intro": "",
+        "proof-signed": "",
+        "proof-pictures": "",
+        "proof-audience": "audience",
+        "proof-tone": "tone",
+        "proof-chat": "length",
+        "proof-sms": "length segments",
     }.items()
 }
 """The ids of `shared.ftl` that are voice's own, with their variables."""

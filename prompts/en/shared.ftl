@@ -140,3 +140,26 @@ certificate-body = { $nights ->
    *[other] for { $nights } nights of swallow practice.
 }
 certificate-praise = You showed up. You tried. You told us how it felt.
+
+## The proof page
+
+proof-title = All texts and pictures, to be signed off
+proof-intro = Read as a family would. Names, times and numbers are examples. Where three ages differ, each is shown.
+proof-signed = Read and approved (name, date, signature)
+proof-pictures = Pictures
+proof-audience = { $audience ->
+    [parent] What parents are told
+    [child] What children are told
+   *[clinician] What the clinic is told
+}
+proof-tone = { $tone ->
+    [young] 5 to 7
+    [middle] 8 to 12
+    [teen] 13 and over
+   *[all] all ages
+}
+proof-chat = chat, { $length } characters
+proof-sms = SMS, { $length } characters, { $segments ->
+    [one] one segment
+   *[other] { $segments } segments
+}

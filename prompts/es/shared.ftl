@@ -141,3 +141,26 @@ certificate-body = { $nights ->
    *[other] por { $nights } noches de práctica.
 }
 certificate-praise = Viniste. Lo intentaste. Nos contaste cómo fue.
+
+## La página de prueba
+
+proof-title = Todos los textos y dibujos, para su visto bueno
+proof-intro = Léalos como una familia. Los nombres, horas y números son ejemplos. Donde cambia según la edad, se muestra cada una.
+proof-signed = Leído y aprobado (nombre, fecha, firma)
+proof-pictures = Dibujos
+proof-audience = { $audience ->
+    [parent] Lo que se dice a madres y padres
+    [child] Lo que se dice a niñas y niños
+   *[clinician] Lo que se dice a la clínica
+}
+proof-tone = { $tone ->
+    [young] 5 a 7
+    [middle] 8 a 12
+    [teen] 13 o más
+   *[all] todas las edades
+}
+proof-chat = chat, { $length } caracteres
+proof-sms = SMS, { $length } caracteres, { $segments ->
+    [one] un segmento
+   *[other] { $segments } segmentos
+}

@@ -148,3 +148,26 @@ certificate-body = { $nights ->
    *[other] pour { $nights } soirées de pratique.
 }
 certificate-praise = Tu étais là. Tu as essayé. Tu nous as tout raconté.
+
+## La page d'épreuve
+
+proof-title = Tous les textes et dessins, à approuver
+proof-intro = Lisez comme une famille. Les noms, heures et chiffres sont des exemples. Là où l'âge change le texte, chaque âge est montré.
+proof-signed = Lu et approuvé (nom, date, signature)
+proof-pictures = Dessins
+proof-audience = { $audience ->
+    [parent] Ce qu'on dit aux parents
+    [child] Ce qu'on dit aux enfants
+   *[clinician] Ce qu'on dit à la clinique
+}
+proof-tone = { $tone ->
+    [young] 5 à 7
+    [middle] 8 à 12
+    [teen] 13 et plus
+   *[all] tous les âges
+}
+proof-chat = chat, { $length } caractères
+proof-sms = SMS, { $length } caractères, { $segments ->
+    [1] un segment
+   *[other] { $segments } segments
+}
