@@ -71,12 +71,13 @@ class TelegramChannel:
         self._task = asyncio.create_task(work, name="telegram")
 
     async def stop(self) -> None:
-        """Stop taking messages in; what was not confirmed comes again and is recognised."""
+        """Stop taking messages in and close the lines; what was not confirmed comes again and is recognised."""
         if self._task:
             self._task.cancel()
             with suppress(asyncio.CancelledError):
                 await self._task
         await self._bot.shutdown()
+        await self._bot.request.shutdown()  # which the bot leaves open if it has sent but was never started
 
     def routes(self, receive: Receive) -> list[Route]:
         """What a web server must serve so that updates can be posted; nothing while polling."""
