@@ -13,6 +13,7 @@ from starlette.applications import Starlette
 
 from coachbot.channels.base import ChannelError, Ending, File, Incoming, Outgoing, Receipt
 from coachbot.channels.telegram import TelegramChannel, bot, listening
+from coachbot.channels.telegram import channel as telegram
 from peers.telegram_peer import TelegramPeer
 
 pytestmark = pytest.mark.emulator
@@ -223,6 +224,16 @@ async def test_a_cut_line_and_a_silent_server_leave_it_unknown(
     assert len(await telegram_peer.sent(PARENT)) == 1
 
 
+async def test_a_send_ends_before_the_outbox_lets_another_take_it(
+    telegram_peer: TelegramPeer, channel: TelegramChannel, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """However long the calls of one message take together."""
+    monkeypatch.setattr(telegram, "SEND_LIMIT", timedelta(milliseconds=100))
+    await telegram_peer.hang("sendPhoto")
+
+    assert (await channel.send(to(PARENT, "Chin up.", file=PICTURE))).ending is Ending.UNKNOWN
+
+
 async def test_a_server_that_is_not_there_means_later() -> None:
     """Nothing can have left."""
     channel = TelegramChannel("1:test", api_url="http://127.0.0.1:9")
@@ -281,6 +292,16 @@ async def test_a_message_in_hand_at_a_crash_comes_again_with_the_same_id(telegra
     assert [one.channel_id for one in inbox.kept] == seen
     await until_confirmed(telegram_peer)
     await after.stop()
+
+
+@pytest.mark.usefixtures("started")
+async def test_what_is_said_in_a_group_is_confirmed_and_dropped(telegram_peer: TelegramPeer, inbox: Inbox) -> None:
+    """It does not come again for ever, nor hold up what follows."""
+    await telegram_peer.write(PARENT, "4", chat={"id": -5, "type": "group", "title": "Family"})
+    await telegram_peer.write(PARENT, "5")
+
+    assert await inbox.texts(1) == ["5"]
+    await until_confirmed(telegram_peer)
 
 
 @pytest.mark.usefixtures("started")
