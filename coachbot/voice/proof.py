@@ -1,7 +1,7 @@
 """Every text and picture on one page, for a clinician to read and sign off before any family sees it."""
 
 from base64 import b64encode
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, time
 from importlib.resources import files
@@ -60,11 +60,11 @@ TEMPLATE = Environment(autoescape=select_autoescape(default=True), trim_blocks=T
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """One form of one text: the ages that get it, the words, and how long they are."""
+    """Words as somebody gets them: at which ages, and in which forms."""
 
-    tones: tuple[str, ...]
-    form: Form
     words: str
+    tones: tuple[str, ...]
+    forms: tuple[Form, ...]
 
     @property
     def segments(self) -> int:
@@ -90,12 +90,21 @@ def _room(catalogue: Catalogue, language: str, audience: Audience) -> Iterator[t
 
 
 def shown(catalogue: Catalogue, name: str, language: str, audience: Audience) -> Iterator[Shown]:
-    """The forms of one text with example values; ages that get the same words stand together."""
-    line = Line(id=name, args={variable: SAMPLES[variable] for variable in TEXTS[name].variables})
+    """The versions of one text with example values; ages and forms that get the same words stand together."""
+    forms: dict[tuple[str, tuple[str, ...]], list[Form]] = {}
     for form in JOINERS:
-        found: dict[str, list[str]] = {}
-        for tone in TONES:
-            common = {**COMMON, "tone": tone}
-            words = catalogue.render(line, language=language, audience=audience, common=common, form=form)
-            found.setdefault(words, []).append(tone)
-        yield from (Shown(tuple(tones), form, words) for words, tones in found.items())
+        for words, tones in _by_words(catalogue, name, language, audience, form).items():
+            forms.setdefault((words, tuple(tones)), []).append(form)
+    yield from (Shown(words, tones, tuple(one)) for (words, tones), one in forms.items())
+
+
+def _by_words(
+    catalogue: Catalogue, name: str, language: str, audience: Audience, form: Form
+) -> Mapping[str, Sequence[str]]:
+    line = Line(id=name, args={variable: SAMPLES[variable] for variable in TEXTS[name].variables})
+    found: dict[str, list[str]] = {}
+    for tone in TONES:
+        common = {**COMMON, "tone": tone}
+        words = catalogue.render(line, language=language, audience=audience, common=common, form=form)
+        found.setdefault(words, []).append(tone)
+    return found

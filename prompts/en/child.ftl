@@ -216,7 +216,7 @@ finish-favourites = At first you liked { $first } best. At the end it was { $las
 finish-same = You liked { $last } best, from first to last.
 finish-next = Next you go to the clinic. You can show them what you found out. Please do not try a real pill till then.
 certificate = This one is for you, { $child }!
-    .sms = You made it, { $child }! Ask your clinic for your prize page.
+    .sms = You made it, { $child }! Your clinic can print a page for you.
 ended = Your clinic says we are done now. Thank you for each try, { $child }!
 
 ## Cheer
