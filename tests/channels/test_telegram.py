@@ -297,7 +297,8 @@ async def test_a_message_in_hand_at_a_crash_comes_again_with_the_same_id(telegra
 @pytest.mark.usefixtures("started")
 async def test_what_is_said_in_a_group_is_confirmed_and_dropped(telegram_peer: TelegramPeer, inbox: Inbox) -> None:
     """It does not come again for ever, nor hold up what follows."""
-    await telegram_peer.write(PARENT, "4", chat={"id": -5, "type": "group", "title": "Family"})
+    group = {"id": -5, "type": "group", "title": "Family"}
+    await telegram_peer.update(message={"message_id": 1, "chat": group, "date": 1772395170, "text": "4"})
     await telegram_peer.write(PARENT, "5")
 
     assert await inbox.texts(1) == ["5"]
