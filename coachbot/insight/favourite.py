@@ -1,12 +1,48 @@
-"""Which position the child likes best and gets down at the end of the fortnight, and how sure that is."""
+"""Which position the child likes best and gets down at the end, how sure that is, and whether that is enough.
+
+The probability of a position is the chance that its liking is the highest among those that go down, drawn from the
+likings of the last night (`ratings_filter`) and from how often the candy went down lately. Draws are fixed
+(quasi-random, Owen, ACM TOMACS 1998;8:71), so the same swallows always give the same answer.
+"""
 
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from types import MappingProxyType
 
+import numpy as np
+from scipy.special import betainc, ndtr, ndtri
+from scipy.stats import qmc
+
+from coachbot.insight.ratings_filter import Array, Likings, likings
 from coachbot.insight.swallows import Swallow
 from coachbot.programme.positions import Position
+
+CLEAR = 0.8
+"""The probability from which a favourite is called clear."""
+
+TEMPER = 1.0
+"""The power that probabilities are raised to, so that they come true as often as they say."""
+
+LIKELY = 0.5
+"""The chance of being settled from which a number of further nights is named."""
+
+MORE_NIGHTS = 14
+"""The most further nights that are named."""
+
+DOWN_PRIOR = (3.0, 0.5)
+"""Swallows that went down and that did not, as if seen before the first: most candies go down."""
+
+FORGETTING = 0.85
+"""What a swallow's going down counts for a night later."""
+
+_DRAWS = 256
+_uniform = qmc.Sobol(2 * len(Position), rng=20).random(_DRAWS)
+_NORMAL_DRAWS: Array = ndtri(np.clip(_uniform[:, : len(Position)], 1e-6, 1 - 1e-6))
+_DOWN_DRAWS: Array = _uniform[:, len(Position) :]
+_NEGLIGIBLE = 1e-2
+_OUT = 100.0
+"""Points of the grid under this share of the best one's weight are left out; so many steps down put a position last."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -15,7 +51,7 @@ class Estimate:
 
     `favourite` is the likeliest position, None where there is nothing to go by; `probability` sums to 1 over the
     positions; `clear` says that the favourite can be relied on; `more_nights` is how many more practised nights
-    would likely settle it: 0 when clear, None when no number of nights is likely to.
+    would likely settle it: 0 when clear, None when up to `MORE_NIGHTS` are not likely to.
     """
 
     favourite: Position | None
@@ -25,23 +61,80 @@ class Estimate:
 
 
 def estimate(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Estimate:
-    """The favourite of one child among `positions`, from all its `swallows`.
+    """The favourite of one child among `positions`, from all its `swallows` so far, in any order.
 
     Raises:
-        ValueError: fewer than two positions, a position twice, or a swallow in another position.
+        ValueError: fewer than two positions, a position twice, a swallow in another position, or two swallows of one
+            position in one night.
     """
-    weights = {position: 0.0 for position in positions}
+    _check(positions, swallows)
+    ordered = sorted(positions, key=list(Position).index)
+    found = likings(ordered, swallows)
+    chance = _probability(found, _goes_down(ordered, swallows))
+    best = int(chance.argmax())
+    clear = bool(swallows) and bool(chance[best] >= CLEAR)
+    return Estimate(
+        favourite=ordered[best] if swallows else None,
+        probability=MappingProxyType({position: float(chance[ordered.index(position)]) for position in positions}),
+        clear=clear,
+        more_nights=0 if clear else _more_nights(found, chance),
+    )
+
+
+def _check(positions: Sequence[Position], swallows: Sequence[Swallow]) -> None:
+    if len(positions) < 2 or len(set(positions)) < len(positions):  # noqa: PLR2004 - else there is nothing to choose
+        raise ValueError(f"these are not two or more different positions: {', '.join(positions)}")
+    seen = set()
+    for swallow in swallows:
+        if swallow.position not in positions:
+            raise ValueError(f"night {swallow.night} has a swallow in {swallow.position}: add it to the positions")
+        if (swallow.night, swallow.position) in seen:
+            raise ValueError(f"night {swallow.night} has two swallows in {swallow.position}: keep the one that counts")
+        seen.add((swallow.night, swallow.position))
+
+
+def _goes_down(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Array:
+    """The chance that each position goes down more often than not at the end: beta posterior, the old fading."""
+    counts = np.tile(DOWN_PRIOR, (len(positions), 1))
     last = max((swallow.night for swallow in swallows), default=0)
     for swallow in swallows:
-        value = (swallow.rating or 3) if swallow.went_down else 0
-        weights[swallow.position] += (value - 3) * math.exp((swallow.night - last) / 5)
-    total = sum(math.exp(weight) for weight in weights.values())
-    chance = {position: math.exp(weight) / total for position, weight in weights.items()}
-    best = max(chance, key=lambda position: chance[position])
-    clear = bool(swallows) and chance[best] > 0.9  # noqa: PLR2004
-    return Estimate(
-        favourite=best if swallows else None,
-        probability=MappingProxyType(chance),
-        clear=clear,
-        more_nights=0 if clear else 5,
-    )
+        counts[positions.index(swallow.position), int(not swallow.went_down)] += FORGETTING ** (last - swallow.night)
+    chance: Array = 1 - betainc(counts[:, 0], counts[:, 1], 0.5)
+    return chance
+
+
+def _probability(found: Likings, goes_down: Array) -> Array:
+    """(k,) chances of being liked best among those that go down."""
+    kept = found.weight > found.weight.max() * _NEGLIGIBLE
+    size = len(goes_down)
+    root = np.linalg.cholesky(found.covariance[kept])
+    drawn = found.mean[kept][:, None, :] + _NORMAL_DRAWS[:, :size] @ root.transpose(0, 2, 1)
+    drawn -= _OUT * (_DOWN_DRAWS[:, :size] > goes_down)
+    best = drawn.argmax(axis=2)[:, :, None] == np.arange(size)
+    chance = (found.weight[kept] @ best.mean(axis=1)) ** TEMPER
+    shares: Array = chance / chance.sum()
+    return shares
+
+
+def _more_nights(found: Likings, chance: Array) -> int | None:
+    """The fewest nights after which the two likeliest positions are likely to be told apart.
+
+    The difference of their likings is followed as a local level: each night it drifts and is seen once with noise. How
+    far its estimate will move is what its uncertainty is going to lose (Raiffa and Schlaifer, Applied Statistical
+    Decision Theory, 1961, preposterior analysis).
+    """
+    second, first = np.argsort(chance, kind="stable")[-2:]
+    contrast = np.zeros(len(chance))
+    contrast[[first, second]] = 1, -1
+    means = found.mean @ contrast
+    apart = float(found.weight @ means)
+    unsure = float(found.weight @ (found.covariance @ contrast @ contrast + (means - apart) ** 2))
+    total = unsure
+    for nights in range(1, MORE_NIGHTS + 1):
+        total += 2 * found.drift
+        unsure += 2 * found.drift
+        unsure *= 2 * found.noise / (unsure + 2 * found.noise)
+        needed, moves = float(ndtri(CLEAR)) * math.sqrt(unsure), math.sqrt(total - unsure)
+        if ndtr((apart - needed) / moves) + ndtr((-apart - needed) / moves) >= LIKELY:
+            return nights
+    return None
