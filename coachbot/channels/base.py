@@ -76,10 +76,13 @@ Receive = Callable[[Incoming], Awaitable[None]]
 
 
 class Channel(Protocol):
-    """One way to reach people. `pace` says how fast it may send; None: as fast as it can."""
+    """One way to reach people."""
 
     name: str
-    pace: Pace | None
+
+    @property
+    def pace(self) -> Pace | None:
+        """How fast messages may be sent; None: as fast as they can."""
 
     async def start(self, receive: Receive) -> None:
         """Begin to take messages in; each goes to `receive`, in order per address."""

@@ -144,6 +144,30 @@ async def test_a_press_that_cannot_be_answered_is_kept_all_the_same(telegram_pee
     assert await inbox.texts(2) == ["pressed 5:next:2", "ok"]
 
 
+async def test_a_press_answered_with_429_holds_the_sends_back(
+    telegram_peer: TelegramPeer, started: TelegramChannel, inbox: Inbox
+) -> None:
+    """Telegram counts every call."""
+    await telegram_peer.refuse("answerCallbackQuery", 429, "Too Many Requests: retry after 5", retry_after=5)
+
+    await telegram_peer.press(PARENT, "5:next:2")
+    await inbox.texts(1)
+    await until_confirmed(telegram_peer)
+
+    assert started.pace.ask(str(CHILD), NOW) == timedelta(seconds=5)
+
+
+async def test_an_invitations_link_opens_the_chat_and_sends_the_code(channel: TelegramChannel, inbox: Inbox) -> None:
+    """As Telegram's page on deep links has it: t.me, the bot's name, and up to 64 of A-Z a-z 0-9 _ - after ?start=."""
+    before = channel.invite_link("K3JX-9QTM")
+    await channel.start(inbox.receive)
+
+    assert before is None
+    assert channel.invite_link("K3JX-9QTM") == "https://t.me/TestNameBot?start=K3JX-9QTM"
+    with pytest.raises(ValueError, match="64"):
+        channel.invite_link("a" * 65)
+
+
 async def test_a_picture_goes_with_its_caption_and_a_paper_with_its_name(
     telegram_peer: TelegramPeer, channel: TelegramChannel
 ) -> None:
@@ -185,7 +209,6 @@ async def test_too_many_messages_wait_as_long_as_telegram_says(
     receipt = await channel.send(to(PARENT, "Hello"))
 
     assert receipt == Receipt(ending=Ending.LATER, wait=timedelta(seconds=7))
-    assert channel.pace
     assert channel.pace.ask(str(CHILD), NOW) == timedelta(seconds=7)
     assert (await channel.send(to(PARENT, "Hello"))).ending is Ending.SENT
 

@@ -9,6 +9,7 @@ import structlog
 from starlette.routing import Route
 from telegram import LinkPreviewOptions, Message
 from telegram.error import InvalidToken, RetryAfter, TelegramError
+from telegram.helpers import create_deep_linked_url
 
 from coachbot.channels.base import ChannelError, Ending, Outgoing, Receipt, Receive
 from coachbot.channels.pace import Pace
@@ -47,11 +48,12 @@ class TelegramChannel:
         if not token.strip():
             raise ChannelError("COACHBOT_TELEGRAM_TOKEN is empty: set it to the bot's token")
         # Telegram's limits are about 30 messages a second in all and one a second to a chat (Bot API, FAQ).
-        self.pace: Pace | None = Pace(per_second=25, burst=5, per_address=timedelta(seconds=1))
+        self.pace: Pace = Pace(per_second=25, burst=5, per_address=timedelta(seconds=1))
         self._bot = make_bot(token.strip(), api_url)
         self._webhook = Webhook(webhook_url, secret or "") if webhook_url else None
         self._clock = clock
         self._task: asyncio.Task[None] | None = None
+        self._username: str | None = None
 
     async def start(self, receive: Receive) -> None:
         """Begin to take messages in. That Telegram is out of reach is waited out, that it refuses the token is not.
@@ -61,12 +63,13 @@ class TelegramChannel:
         """
         try:
             await self._bot.initialize()
+            self._username = self._bot.username
         except InvalidToken:
             # Not chained: the library's own message holds the token.
             raise ChannelError("Telegram refuses COACHBOT_TELEGRAM_TOKEN: set it to the bot's current token") from None
         except TelegramError as error:
             log.warning("telegram_unreachable", error=type(error).__name__)
-        listener = Listener(self._bot, receive, self._clock)
+        listener = self._listener(receive)
         work = listener.ask_for_posts(self._webhook) if self._webhook else listener.poll()
         self._task = asyncio.create_task(work, name="telegram")
 
@@ -81,8 +84,15 @@ class TelegramChannel:
 
     def routes(self, receive: Receive) -> list[Route]:
         """What a web server must serve so that updates can be posted; nothing while polling."""
-        take = Listener(self._bot, receive, self._clock).take
-        return [self._webhook.route(self._bot, take)] if self._webhook else []
+        return [self._webhook.route(self._bot, self._listener(receive).take)] if self._webhook else []
+
+    def invite_link(self, code: str) -> str | None:
+        """The link that opens a chat with the bot and sends it the code; None while the bot's name is not known.
+
+        Raises:
+            ValueError: if the code is none that a link can carry (64 of A-Z, a-z, 0-9, _ and -).
+        """
+        return create_deep_linked_url(self._username, code) if self._username else None
 
     async def send(self, message: Outgoing) -> Receipt:
         """Try once to send. `endings` says what a failure means; a message of several calls may end halfway."""
@@ -96,6 +106,9 @@ class TelegramChannel:
                 return await self._send(message.address, calls)
         except TimeoutError:
             return Receipt(ending=Ending.UNKNOWN)
+
+    def _listener(self, receive: Receive) -> Listener:
+        return Listener(self._bot, receive, self.pace, self._clock)
 
     async def _send(self, address: str, calls: tuple[Part, ...]) -> Receipt:
         said, sent = False, None
@@ -111,7 +124,7 @@ class TelegramChannel:
         """How the message ended; if words of it have gone out before, they must not go out again."""
         receipt = ending(error)
         log.info("telegram_send_failed", error=type(error).__name__, ending=receipt.ending)
-        if isinstance(error, RetryAfter) and self.pace:
+        if isinstance(error, RetryAfter):
             self.pace.hold(wait(error), self._clock())
         return Receipt(ending=Ending.UNKNOWN) if said and receipt.ending is Ending.LATER else receipt
 

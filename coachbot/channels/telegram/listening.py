@@ -10,6 +10,7 @@ from telegram import Bot, CallbackQuery, Message, Update
 from telegram.error import RetryAfter, TelegramError
 
 from coachbot.channels.base import Receive
+from coachbot.channels.pace import Pace
 from coachbot.channels.telegram import updates
 from coachbot.channels.telegram.endings import wait
 from coachbot.channels.telegram.parts import keyboard
@@ -30,6 +31,7 @@ class Listener:
 
     bot: Bot
     receive: Receive
+    pace: Pace
     clock: Callable[[], datetime]
 
     async def poll(self) -> None:
@@ -79,6 +81,8 @@ class Listener:
                 await self.bot.edit_message_reply_markup(address, number, reply_markup=keyboard(rest))
         except TelegramError as error:
             log.info("telegram_press_unanswered", error=type(error).__name__)
+            if isinstance(error, RetryAfter):
+                self.pace.hold(wait(error), self.clock())
 
     async def _insist(self, call: Callable[[], Awaitable[object]]) -> None:
         pause = PAUSES[0]
