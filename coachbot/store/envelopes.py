@@ -51,6 +51,11 @@ class Envelope:
             raise ValueError(f"message {self.key!r} must go to one of a contact, a clinician or a stranger")
 
 
+def recipient(*, contact_id: int | None = None, clinician_id: int | None = None) -> str:
+    """The word under which the outbox keeps one person's messages in line."""
+    return f"contact:{contact_id}" if contact_id is not None else f"clinician:{clinician_id}"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Body:
     """The sealed part of an outgoing message."""

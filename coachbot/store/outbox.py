@@ -32,7 +32,7 @@ from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome
 from coachbot.store.dialects import insert_or_ignore
 from coachbot.store.documents import encode
-from coachbot.store.envelopes import Backlog, Body, Claimed, EndedSend, Envelope, Status, Written
+from coachbot.store.envelopes import Backlog, Body, Claimed, EndedSend, Envelope, Status, Written, recipient
 from coachbot.store.sealing import Purpose, Sealer
 from coachbot.store.tables import clinicians, contacts, outbox
 
@@ -149,7 +149,7 @@ class Outbox:
     def _recipient(self, envelope: Envelope) -> str:
         if envelope.stranger:
             return "stranger:" + self._sealer.lookup(Purpose.ADDRESS, ":".join(envelope.stranger)).hex()
-        return f"clinician:{envelope.clinician_id}" if envelope.clinician_id else f"contact:{envelope.contact_id}"
+        return recipient(contact_id=envelope.contact_id, clinician_id=envelope.clinician_id)
 
     def _claim(self, urgency: Urgency, most: int, now: datetime, until: datetime) -> list[int]:
         wanted = {"level": int(urgency), "most": most, "now": now, "until": until}

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, Row, Select, and_, select
 
 from coachbot.coach.case import Role
 from coachbot.programme.protocol import Who
-from coachbot.store.envelopes import Status
+from coachbot.store.envelopes import Status, recipient
 from coachbot.store.outbox import WAITING
 from coachbot.store.sealing import Purpose, Sealer
 from coachbot.store.tables import clinicians, contacts, invites, outbox
@@ -72,7 +72,7 @@ class People:
     def deactivate(self, contact_id: int, now: datetime) -> None:
         """Never write there again: nothing is found by the address any more, and what waits for it is taken back."""
         self._connection.execute(contacts.update().where(contacts.c.id == contact_id), {"active": False})
-        waiting = and_(outbox.c.contact_id == contact_id, outbox.c.status == WAITING)
+        waiting = and_(outbox.c.recipient == recipient(contact_id=contact_id), outbox.c.status == WAITING)
         self._connection.execute(outbox.update().where(waiting), {"status": Status.CANCELLED, "settled_at": now})
 
 

@@ -38,6 +38,7 @@ def test_what_was_acknowledged_outlives_the_process(store_url: str) -> None:
         process = subprocess.Popen(program, stdout=subprocess.PIPE, text=True, env=environment)
         assert process.stdout
         lines = [process.stdout.readline() for _ in range(wanted)]
+        assert all(lines), "the writer ended by itself"
         process.send_signal(signal.SIGKILL)
         told |= {line.strip() for line in [*lines, *process.stdout]}
         process.stdout.close()
