@@ -1,9 +1,12 @@
 """The house keeps its own laws: what a room may import and call, how long things get, what lies on top."""
 
 import ast
+import re
 import subprocess
 import sys
-from collections.abc import Iterator
+import tomllib
+from collections.abc import Iterable, Iterator
+from importlib.metadata import packages_distributions
 from pathlib import Path
 
 import pytest
@@ -26,7 +29,11 @@ FORBIDDEN_CALLS = {".now", ".utcnow", ".today", "open", "print", "input", "exec"
 
 TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "coachbot", "prompts", "tests", "deploy"}
 
-SOURCES = sorted((ROOT / "coachbot").rglob("*.py")) + sorted((ROOT / "tests").rglob("*.py"))
+PRODUCT = sorted((ROOT / "coachbot").rglob("*.py"))
+
+TESTS = sorted(path for path in (ROOT / "tests").rglob("*.py") if "node_modules" not in path.parts)
+
+PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
 
 
 def parse(path: Path) -> ast.Module:
@@ -111,10 +118,14 @@ def test_the_search_for_clocks_and_dice_finds_them() -> None:
 
 def test_no_function_is_over_60_lines_and_no_file_over_500() -> None:
     """A person can read each thing in one go."""
-    long = [f"{path.relative_to(ROOT)}" for path in SOURCES if len(path.read_text(encoding="utf-8").splitlines()) > 500]
+    long = [
+        f"{path.relative_to(ROOT)}"
+        for path in [*PRODUCT, *TESTS]
+        if len(path.read_text(encoding="utf-8").splitlines()) > 500
+    ]
     long += [
         f"{path.relative_to(ROOT)}:{node.lineno} {node.name}"
-        for path in SOURCES
+        for path in [*PRODUCT, *TESTS]
         for node in ast.walk(parse(path))
         if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef) and (node.end_lineno or 0) - node.lineno >= 60
     ]
@@ -128,3 +139,43 @@ def test_the_top_level_holds_nothing_but_its_fixed_names() -> None:
     top = {line.split("/")[0] for line in listed.splitlines()}
 
     assert {name for name in top if not name.startswith(".")} - TOP == set()
+
+
+def packages(requirements: Iterable[str]) -> set[str]:
+    """The names of packages out of requirements such as ``name[extra]>=1``, spelled as PyPA's rule has it."""
+    names = (re.match(r"[A-Za-z0-9._-]+", requirement) for requirement in requirements)
+    return {re.sub(r"[-_.]+", "-", name[0]).lower() for name in names if name}
+
+
+def undeclared(paths: Iterable[Path], declared: set[str]) -> set[tuple[str, str]]:
+    """Each file with a library that it imports though no declared package brings it."""
+    brought = {module: packages(names) for module, names in packages_distributions().items()}
+    tops = ((path, name.partition(".")[0]) for path in paths for name in imported(parse(path)))
+    return {
+        (str(path.relative_to(ROOT)), top)
+        for path, top in tops
+        if top in brought and top != "coachbot" and not brought[top] & declared
+    }
+
+
+def test_every_library_that_is_imported_is_declared() -> None:
+    """What only another package happens to bring may be gone with its next version."""
+    declared = packages(PROJECT["dependencies"])
+    for_tests = declared | packages(PROJECT["optional-dependencies"]["test"])
+
+    assert undeclared(PRODUCT, declared) == set()
+    assert undeclared([path for path in TESTS if path.name.startswith(("test_", "conftest"))], for_tests) == set()
+
+
+@pytest.mark.parametrize("name", ["requirements.txt", "requirements-test.txt"])
+def test_every_declared_package_is_pinned_with_hashes_and_without_addresses(name: str) -> None:
+    """deploy/pin has been run since pyproject.toml was changed; PEP 503's names, pip's hash-checking mode."""
+    pinned = (ROOT / "deploy" / name).read_text(encoding="utf-8")
+    wanted = packages(PROJECT["dependencies"])
+    if name == "requirements-test.txt":
+        wanted |= packages(PROJECT["optional-dependencies"]["test"])
+    blocks = re.findall(r"^(\S+?)==\S+.*((?:\n    --hash=sha256:[0-9a-f]{64}.*)+)", pinned, re.MULTILINE)
+
+    assert wanted <= packages(block[0] for block in blocks)
+    assert len(blocks) == len(re.findall(r"^[^ #\n]", pinned, re.MULTILINE))
+    assert "://" not in pinned
