@@ -17,6 +17,7 @@ LANGUAGES = ("en", "es", "fr")
 
 _GROUP = re.compile(r"\(([^()\[\]]*)\)|\[([^()\[\]]*)\]")
 _LONG_ENOUGH_TO_MISSPELL = 5
+_LONG_ENOUGH_TO_LEND = 3
 _LONG_ENOUGH_FOR_TWO_SLIPS = 8
 _TOO_LONG_TO_BE_A_WORD = 24
 _SPELLINGS_KEPT = 50_000
@@ -44,14 +45,16 @@ class Found(NamedTuple):
     name: str
     start: int
     end: int
+    also: tuple[Entry, ...] = ()
+    """What else the same words can mean: the lists further down in the file that hold them too."""
 
 
 class _Node:
-    __slots__ = ("entry", "next")
+    __slots__ = ("entries", "next")
 
     def __init__(self) -> None:
         self.next: dict[str, _Node] = {}
-        self.entry: Entry | None = None
+        self.entries: tuple[Entry, ...] = ()
 
 
 def expand(pattern: str) -> list[str]:
@@ -72,6 +75,7 @@ class Lexicon:
         self._forgiving = frozenset(forgiving)
         self._root = _Node()
         self._known: set[str] = set()
+        self._soft: set[str] = set()
         self._targets: dict[str, list[str]] = {}
         self._spelled: dict[str, str] = {}
 
@@ -79,28 +83,43 @@ class Lexicon:
         """The tokens of `text`, as this language cuts them."""
         return tokens(text, split=self.split)
 
-    def add(self, phrase: str, entry: Entry, *, override: bool = True) -> None:
-        """Learn one phrase; without `override` a phrase that is known already keeps its meaning."""
-        words = [token.text for token in self.tokens(unicodedata.normalize("NFC", phrase)) if token.text]
-        node = self._root
-        for word in words:
-            node = node.next.setdefault(word, _Node())
-        if node.entry is None or override:
-            node.entry = entry
+    def add(self, phrase: str, entry: Entry) -> None:
+        """Learn one phrase. What it meant already stays its first meaning; words of ``soft`` are always passed over."""
+        words = [token.text for token in self.tokens(unicodedata.normalize("NFC", phrase))]
         self._known.update(words)
+        if entry.section == "soft":
+            self._soft.update(words)
+            return
+        node = self._node(words)
+        if entry not in node.entries:
+            node.entries += (entry,)
         if entry.section in self._forgiving:
             for word in words:
                 self._aim(word)
+
+    def lend(self, phrase: str, entry: Entry) -> None:
+        """Learn a phrase of another language, unless this language uses the same words itself."""
+        words = [token.text for token in self.tokens(unicodedata.normalize("NFC", phrase))]
+        short = len(words) == 1 and len(words[0]) < _LONG_ENOUGH_TO_LEND
+        if short or all(word in self._known for word in words):
+            return
+        node = self._node(words)
+        if not node.entries:
+            node.entries = (entry,)
+            for word in words:
+                self._aim(word)
+
+    def _node(self, words: Sequence[str]) -> _Node:
+        node = self._root
+        for word in words:
+            node = node.next.setdefault(word, _Node())
+        return node
 
     def _aim(self, word: str) -> None:
         if len(word) >= _LONG_ENOUGH_TO_MISSPELL and word.isalpha():
             targets = self._targets.setdefault(word[0], [])
             if word not in targets:
                 targets.append(word)
-
-    def knows(self, word: str) -> bool:
-        """Whether a (folded) word stands in any phrase."""
-        return word in self._known
 
     def spell(self, word: str) -> str:
         """The known word that `word` was meant to be, or `word` itself. The first letter must be right."""
@@ -126,26 +145,27 @@ class Lexicon:
 
     def scan(self, text: str) -> list[Found]:
         """All that `text` (in NFC) says, in its order, longest phrases first."""
-        pieces = self.tokens(text)
+        pieces = [token for token in self.tokens(text) if token.text not in self._soft]
         words = [self.spell(piece.text) if piece.shape == "word" else piece.text for piece in pieces]
         found, at = [], 0
         while at < len(pieces):
-            entry, size = self._longest(words, at)
+            entries, size = self._longest(words, at)
             first, last = pieces[at], pieces[at + size - 1]
-            section, name = entry or (first.shape, words[at])
-            found.append(Found(section, name, first.start, last.end))
+            section, name = entries[0] if entries else (first.shape, words[at])
+            found.append(Found(section, name, first.start, last.end, entries[1:]))
             at += size
         return found
 
-    def _longest(self, words: Sequence[str], at: int) -> tuple[Entry | None, int]:
-        node, best, size = self._root, None, 1
+    def _longest(self, words: Sequence[str], at: int) -> tuple[tuple[Entry, ...], int]:
+        node, size = self._root, 1
+        best: tuple[Entry, ...] = ()
         for index in range(at, len(words)):
             following = node.next.get(words[index])
             if following is None:
                 break
             node = following
-            if node.entry is not None:
-                best, size = node.entry, index - at + 1
+            if node.entries:
+                best, size = node.entries, index - at + 1
         return best, size
 
 
@@ -153,11 +173,16 @@ class Lexicon:
 def lexicon(name: str, lang: str, forgiving: tuple[str, ...] = ()) -> Lexicon:
     """The words of ``words/<name>.<lang>.toml``, read once; slips of the pen are forgiven in sections `forgiving`."""
     words = Lexicon(split=lang == "fr", forgiving=forgiving)
+    for phrase, entry in phrases(name, lang):
+        words.add(phrase, entry)
+    return words
+
+
+def phrases(name: str, lang: str) -> Iterator[tuple[str, Entry]]:
+    """Each phrase of ``words/<name>.<lang>.toml`` with what it means, in the order of the file."""
     for section, table in load(name, lang).items():
         for key, patterns in table.items():
-            for phrase in (phrase for pattern in patterns for phrase in expand(pattern)):
-                words.add(phrase, Entry(section, key))
-    return words
+            yield from ((phrase, Entry(section, key)) for pattern in patterns for phrase in expand(pattern))
 
 
 def load(name: str, lang: str) -> Mapping[str, Mapping[str, list[str]]]:

@@ -6,6 +6,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 APOSTROPHES = "'’‘`´ʼ"
+ORDINAL_SIGNS = "ºª"
 STARS = "⭐★🌟"
 HOLLOW_STARS = "☆✩"
 
@@ -15,6 +16,7 @@ _PATTERN = rf"""
   | (?P<stars>[{STARS}][\ufe0f{STARS}{HOLLOW_STARS}]*)
   | (?P<number>\d+(?:[.,:/–-]\d+)*)
   | (?P<word>%s)
+  | (?P<hyphen>(?<=[^\W\d_])[-‐‑](?=[^\W\d_]))
   | (?P<newline>[\r\n]+)
   | (?P<pause>\.\.+|…)
   | (?P<symbol>[^\s\ufe0f\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff])
@@ -24,7 +26,7 @@ _SPLITTING = re.compile(_PATTERN % _WORD, re.VERBOSE)
 
 
 class Token(NamedTuple):
-    """A piece of a reply: `text` folded (lower case, no accents), `shape` a group of the pattern, `start:end` its place."""
+    """A piece of a reply: `text` folded (lower case, no accents), `shape` a group of the pattern, `start:end` where."""
 
     text: str
     shape: str
@@ -35,7 +37,7 @@ class Token(NamedTuple):
 @lru_cache(maxsize=16384)
 def fold(word: str) -> str:
     """The word in lower case without accents and apostrophes; full-width and circled forms become plain."""
-    decomposed = unicodedata.normalize("NFKD", word.casefold())
+    decomposed = "".join(c if c in ORDINAL_SIGNS else unicodedata.normalize("NFKD", c) for c in word.casefold())
     return "".join(c for c in decomposed if not unicodedata.combining(c) and c not in APOSTROPHES)
 
 
@@ -50,4 +52,5 @@ def tokens(text: str, *, split: bool) -> list[Token]:
     return [
         Token(fold(found.group()), found.lastgroup or "", found.start(), found.end())
         for found in pattern.finditer(text)
+        if found.lastgroup != "hyphen"
     ]

@@ -1,0 +1,168 @@
+"""The things a reply is made of: positions, marks, joins, corrections, and words that only a person understands."""
+
+from collections.abc import Callable, Sequence
+from enum import Enum, auto
+from functools import cache
+from typing import NamedTuple
+
+from coachbot.programme.positions import Position
+from coachbot.reading.lexicon import LANGUAGES, Found, Lexicon, lexicon, phrases
+from coachbot.reading.readings import Mark, Word
+
+
+class Manner(Enum):
+    """How daringly words are taken: children write ``for`` for 4, people in a hurry ``L`` for left."""
+
+    PLAIN = auto()
+    ARTICLES = auto()
+    SOUNDS = auto()
+    INITIALS = auto()
+
+
+class Item(NamedTuple):
+    """One thing said: `kind` names it; `value` is its positions, its mark or its number; `start:end` its place."""
+
+    kind: str
+    value: tuple[Position, ...] | Mark | str | None
+    start: int
+    end: int
+    roles: frozenset[str] = frozenset()
+    """Kinds that the same words can be where their neighbours ask for it, such as ``count_after``."""
+
+
+SHARED = ("positions", "numbers", "marks")
+"""Sections that families who mix languages take from the other languages too."""
+FORGIVING = ("positions", "numbers", "marks", "places", "best", "signs")
+BEST, WORST = 5, 1
+
+_SYMBOLS = {
+    **dict.fromkeys(",，、|•·", "comma"),
+    **dict.fromkeys(";.!", "stop"),
+    **dict.fromkeys("?؟", "ask"),
+    **dict.fromkeys("&+/", "and"),
+    **dict.fromkeys("%<>$", "bad"),
+    "~": "or",
+}
+"""Punctuation that means something here; the rest is passed over."""
+
+
+@cache
+def words(lang: str) -> Lexicon:
+    """The words for reading in `lang`, with the names, numbers and marks of the other languages behind them."""
+    own = lexicon("reading", lang, FORGIVING)
+    for other in (language for language in LANGUAGES if language != lang):
+        for phrase, entry in phrases("reading", other):
+            if entry.section in SHARED:
+                own.lend(phrase, entry)
+    return own
+
+
+def manners(scanned: Sequence[Found]) -> list[Manner]:
+    """The manners that can make a difference to a reply, the plain one first."""
+    sections = {found.section for found in scanned} | {entry.section for found in scanned for entry in found.also}
+    return [Manner.PLAIN, *(manner for manner, daring in _DARING.items() if sections & daring)]
+
+
+def items(scanned: Sequence[Found], *, order: Sequence[Position], manner: Manner) -> list[Item]:
+    """All that a scanned reply says, in its order. Numbers are still bare digits; `numerals` judges them."""
+    return [item for found in scanned for item in _items(found, order, manner)]
+
+
+def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item]:
+    heard = _daring(found, manner) or found
+    roles = frozenset(entry.name for entry in found.also if entry.section in ("roles", "signs"))
+    make = _MAKERS.get(heard.section)
+    if make is not None:
+        return [Item(kind, value, found.start, found.end, roles) for kind, value in make(heard, order, manner)]
+    kind = heard.name if heard.section == "signs" else heard.section
+    if kind == "roles":
+        return [Item(_ALONE[heard.name], heard.name, found.start, found.end, roles | {heard.name})]
+    return [Item(kind, heard.name, found.start, found.end, roles)]
+
+
+_ALONE = {"count_before": "word", "count_after": "word", "question": "filler", "nothing": "nothing"}
+"""What words that only play a role are where nothing calls for it."""
+_DARING = {
+    Manner.ARTICLES: frozenset(("articles", "ones")),
+    Manner.SOUNDS: frozenset(("sounds",)),
+    Manner.INITIALS: frozenset(("initials",)),
+}
+
+
+def _daring(found: Found, manner: Manner) -> Found | None:
+    """The meaning that words have in a daring manner only."""
+    entry = next((entry for entry in found.also if entry.section in _DARING.get(manner, ())), None)
+    return found._replace(section=entry.section, name=entry.name) if entry else None
+
+
+_Made = list[tuple[str, tuple[Position, ...] | Mark | str | None]]
+_Maker = Callable[[Found, Sequence[Position], Manner], _Made]
+
+
+def _position(found: Found, order: Sequence[Position], _: Manner) -> _Made:
+    position = Position(found.name)
+    return [("position", (position,))] if position in order else [("stranger", found.name)]
+
+
+def _place(found: Found, order: Sequence[Position], _: Manner) -> _Made:
+    places = [int(place) for place in found.name.split()]
+    if any(not -len(order) <= (place - 1 if place > 0 else place) < len(order) for place in places):
+        return [("stranger", found.name)]
+    return [("position", tuple(order[place - 1 if place > 0 else place] for place in places))]
+
+
+def _number(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+    return [("number", found.name)]
+
+
+def _plural(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+    return [("plural", int(found.name))]
+
+
+def _mark(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+    scope, name = found.name.split()[:-1], found.name.split()[-1]
+    mark: _Made = [("same", None)] if name == "same" else [("mark", Word(name))]
+    return [("all", None), *mark] if scope else mark
+
+
+def _article(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+    return _number(found, order, manner) if manner is Manner.ARTICLES else [("filler", None)]
+
+
+def _one(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+    return [("one", found.name)] if manner is Manner.PLAIN else _number(found, order, manner)
+
+
+def _sound(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
+    return [("sound", found.name)] if manner is Manner.SOUNDS else [("filler", None)]
+
+
+def _initial(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+    if found.name not in order:
+        return [("filler", None)]
+    return [("initial", (Position(found.name),))] if manner is Manner.INITIALS else [("letter", None)]
+
+
+def _symbol(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+    return [(kind, found.name)] if (kind := _SYMBOLS.get(found.name)) else [("symbol", found.name)]
+
+
+def _stars(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+    return [("number", str(sum(star in "⭐★🌟" for star in found.name)))]
+
+
+_MAKERS: dict[str, _Maker] = {
+    "positions": _position,
+    "places": _place,
+    "numbers": _number,
+    "number": _number,
+    "keycap": lambda found, _, __: [("number", found.name[0])],
+    "plurals": _plural,
+    "marks": _mark,
+    "articles": _article,
+    "ones": _one,
+    "sounds": _sound,
+    "initials": _initial,
+    "symbol": _symbol,
+    "stars": _stars,
+}

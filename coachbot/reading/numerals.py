@@ -1,0 +1,171 @@
+"""Judge the numbers of a reply: marks, places, or something else (times, counts, ages)."""
+
+import re
+from collections.abc import Iterator, Sequence
+from itertools import chain, pairwise
+
+from coachbot.programme.positions import Position
+from coachbot.reading.items import BEST, WORST, Item
+
+_PARTS = re.compile(r"\d+")
+_LABEL_ENDS = frozenset(".:-–=º°")
+_MARKS = range(WORST, BEST + 1)
+_PAIR = 2
+
+
+def numerals(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
+    """`found` with every number judged.
+
+    It becomes a ``mark`` (1 to 5), a ``position`` (where it numbers a list), ``other`` (it counts something else) or
+    ``bad`` (it is no mark, such as 0, 3.5 or 3-4).
+    """
+    labelled = _enumerated(_labelled(found, order), order)
+    return list(chain.from_iterable(_judged(labelled, at, len(order)) for at in range(len(labelled))))
+
+
+def _labelled(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
+    """Numbers that only number the lines (``1)``, ``2.``) made into places, when they run from 1 to the last place."""
+    labels = [at for at in range(len(found)) if _is_label(found, at)]
+    if [found[at].value for at in labels] != [str(place) for place in range(1, len(order) + 1)]:
+        return list(found)
+    if any(later - earlier <= _PAIR for earlier, later in pairwise(labels)):
+        return list(found)
+    return _with_places(found, dict(zip(labels, order, strict=True)))
+
+
+def _is_label(found: Sequence[Item], at: int) -> bool:
+    if found[at].kind != "number" or at + 1 >= len(found):
+        return False
+    sign, starts = found[at + 1], not at or found[at - 1].kind in _LINE_STARTS
+    return sign.value in (")", ":") or (starts and str(sign.value) in _LABEL_ENDS)
+
+
+_LINE_STARTS = frozenset(("newline", "comma", "stop", "symbol"))
+
+
+def _with_places(found: Sequence[Item], places: dict[int, Position]) -> list[Item]:
+    """`found` with labels as places; a label right before a named position says nothing more and goes."""
+    kept = []
+    for at, item in enumerate(found):
+        if at - 1 in places and item.kind == "stop":
+            continue
+        if at not in places:
+            kept.append(item)
+        elif not _names_a_position(found, at):
+            kept.append(item._replace(kind="position", value=(places[at],)))
+    return kept
+
+
+def _names_a_position(found: Sequence[Item], at: int) -> bool:
+    return any(item.kind == "position" for item in found[at + 1 : at + 3])
+
+
+def _enumerated(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
+    """Pairs such as ``1-4 2-3 3-5`` or ``1=4, 2=3``: place and mark, when the places run from 1 to the last."""
+    pairs = [at for at, item in enumerate(found) if item.kind == "number" and len(_digits(item)) == _PAIR]
+    if [_digits(found[at])[0] for at in pairs] != list(range(1, len(order) + 1)):
+        return list(found)
+    kept = []
+    for at, item in enumerate(found):
+        if at in pairs:
+            place, mark = _digits(item)
+            kept.append(item._replace(kind="position", value=(order[place - 1],), end=item.start + 1))
+            kept.append(item._replace(value=str(mark), start=item.end - 1))
+        else:
+            kept.append(item)
+    return kept
+
+
+def _digits(item: Item) -> list[int]:
+    return [int(part[:4]) for part in _PARTS.findall(str(item.value))]
+
+
+def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
+    """What the item at `at` is, once its neighbours are known."""
+    item = found[at]
+    if item.kind == "number":
+        yield from _number(found, at, places)
+    elif item.kind == "plural":
+        if not any(other.kind == "all" for other in found):
+            yield item._replace(kind="all", value=None, end=item.start)
+        yield item._replace(kind="mark")
+    elif item.kind == "both" and places == _PAIR and not (at and found[at - 1].kind == "position"):
+        yield item._replace(kind="all", value=None)
+    elif "arrow" in item.roles and _points_at_mark(found, at):
+        yield item._replace(kind="symbol")
+    elif item.kind == "one":
+        yield _one(found, at)
+    else:
+        yield item
+
+
+def _points_at_mark(found: Sequence[Item], at: int) -> bool:
+    """Whether an arrow to the right leads from a position to its mark: "left → 4"."""
+    around = [item.kind for item in (*found[max(0, at - 1) : at], *found[at + 1 : at + 2])]
+    return around == ["position", "number"]
+
+
+def _one(found: Sequence[Item], at: int) -> Item:
+    """``one`` after a position ("the left one") or among other words stands for a candy."""
+    candy = (at and found[at - 1].kind == "position") or any(item.kind == "word" for item in found)
+    return found[at]._replace(kind="filler") if candy else found[at]._replace(kind="mark", value=1)
+
+
+def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
+    item, parts = found[at], _digits(found[at])
+    if _counts(found, at):
+        yield item._replace(kind="other")
+    elif len(parts) > 1:
+        yield from _chained(item, parts, places)
+    elif parts[0] in _MARKS and len(str(item.value)) == 1:
+        yield item._replace(kind="mark", value=parts[0])
+    else:
+        yield from _run_together(item, places)
+
+
+def _run_together(item: Item, places: int) -> Iterator[Item]:
+    """``43524``, one digit for each place of the night (three at least: ``43`` may be a slip)."""
+    digits = [int(digit) for digit in str(item.value) if digit.isdecimal()]
+    if len(digits) == places > _PAIR and all(digit in _MARKS for digit in digits):
+        yield from (item._replace(kind="mark", value=digit) for digit in digits)
+    else:
+        yield item._replace(kind="bad")
+
+
+def _chained(item: Item, parts: Sequence[int], places: int) -> Iterator[Item]:
+    """``4-3-5-2-4`` (a list), ``4/5`` (out of five), ``19:30`` (a time), ``3.5`` and ``3-4`` (no mark)."""
+    signs = {sign for sign in str(item.value) if not sign.isdecimal()}
+    marks = [item._replace(kind="mark", value=part) for part in parts if part in _MARKS]
+    if len(signs) == 1 and len(marks) == len(parts) == places and (places > _PAIR or signs == {","}):
+        yield from marks
+    elif signs == {"/"} and len(parts) == _PAIR and parts[1] == BEST and parts[0] in _MARKS:
+        yield item._replace(kind="mark", value=parts[0])
+    elif signs == {":"}:
+        yield item._replace(kind="other")
+    else:
+        yield item._replace(kind="bad")
+
+
+_PASSED_OVER = frozenset(("filler", "quality", "symbol"))
+
+
+def _counts(found: Sequence[Item], at: int) -> bool:
+    """Whether the number counts something else: "took 3", "3 tries", "she is 4", "3 big gulps"."""
+    return _is_counted_before(found, at) or _is_counted_after(found[at + 1 : at + 3])
+
+
+def _is_counted_before(found: Sequence[Item], at: int) -> bool:
+    if at + 1 < len(found) and found[at + 1].kind == "number":
+        return False  # "we did 4 3 5 2 4"
+    before = found[max(0, at - 2) : at]
+    close = bool(before) and "count_before" in before[-1].roles
+    return close or (len(before) > 1 and "count_before" in before[0].roles and before[1].kind == "filler")
+
+
+def _is_counted_after(after: Sequence[Item]) -> bool:
+    if not after:
+        return False
+    unit = any("count_after" in item.roles for item in after[1:])
+    if after[0].kind == "word" and "count_after" not in after[0].roles:
+        return str(after[0].value).endswith("s") or unit
+    return "count_after" in after[0].roles or (unit and after[0].kind in _PASSED_OVER)

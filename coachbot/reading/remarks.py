@@ -1,0 +1,59 @@
+"""The free words of a reply that also says something else."""
+
+from collections.abc import Collection, Iterator, Sequence
+
+from coachbot.reading.items import Item
+
+_JOINTS = frozenset(
+    (
+        "comma",
+        "stop",
+        "newline",
+        "symbol",
+        "pause",
+        "and",
+        "except",
+        "fix",
+        "label",
+        "because",
+        "ask",
+        "denied",
+        "best",
+        "to",
+    )
+)
+_MEANT = frozenset(("word", "other", "worst", "number", "hedge"))
+_SENTENCE = 3
+
+
+def remark(text: str, found: Sequence[Item], used: Collection[int], *, reasons: bool) -> str | None:
+    """The words of `text` outside the items `used`, as they were written; None if they say nothing of weight.
+
+    `reasons` tells whether a mere reason ("because it tickled") is worth keeping.
+    """
+    runs = [run for run in _runs(found, used) if reasons or not run or run[0].kind != "because"]
+    parts = [text[run[0].start : run[-1].end] for run in map(_trimmed, runs) if _weighs(run)]
+    return " ".join(parts) or None
+
+
+def _runs(found: Sequence[Item], used: Collection[int]) -> Iterator[list[Item]]:
+    """Stretches of items between the used ones; what leads up to a mark without a joint is left out."""
+    run: list[Item] = []
+    for at, item in enumerate(found):
+        if at not in used:
+            run.append(item)
+            continue
+        if run and run[-1].kind in ("comma", "stop", "newline", "and", "except"):
+            yield run
+        run = []
+    yield run
+
+
+def _trimmed(run: Sequence[Item]) -> list[Item]:
+    said = [at for at, item in enumerate(run) if item.kind not in _JOINTS]
+    return list(run[said[0] : said[-1] + 1]) if said else []
+
+
+def _weighs(run: Sequence[Item]) -> bool:
+    kinds = [item.kind for item in run]
+    return any(kind in _MEANT for kind in kinds) or ("quality" in kinds and len(kinds) >= _SENTENCE)
