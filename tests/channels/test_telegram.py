@@ -2,6 +2,7 @@
 
 import asyncio
 import base64
+import json
 import logging
 from collections.abc import AsyncIterator
 from datetime import UTC, datetime, timedelta
@@ -403,7 +404,9 @@ async def test_updates_are_posted_to_the_webhook_in_order_until_taken(
 
     assert await inbox.texts(2) == ["first", "second"]
     await until_confirmed(telegram_peer)
-    assert [call["max_connections"] for call in await telegram_peer.calls("setWebhook")] == ["1"]
+    (asked,) = await telegram_peer.calls("setWebhook")
+    assert asked["max_connections"] == "1"
+    assert json.loads(asked["allowed_updates"]) == ["message", "edited_message", "callback_query"]
     await channel.stop()
     server.should_exit = True
     await serving
