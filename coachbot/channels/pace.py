@@ -31,6 +31,11 @@ class Pace:
             self._latest[address] = now
         return wait
 
+    def room(self, now: datetime) -> int:
+        """How many messages may go now, to different addresses, before the bucket is empty."""
+        now = self._refill(now)
+        return 0 if self._held(now) else int(self._tokens)
+
     def hold(self, wait: timedelta, now: datetime) -> None:
         """Let nothing through for `wait` from now. A hold never shortens an earlier one."""
         until = now + wait

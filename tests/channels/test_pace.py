@@ -94,3 +94,18 @@ def test_the_wait_that_is_told_is_enough(later: float, before: int) -> None:
 
     assert waits[0] == NO_WAIT
     assert wait == NO_WAIT or paced.ask("chat 0", now + wait) <= timedelta(microseconds=1)
+
+
+@given(st.floats(0, 3), st.integers(0, 40), st.booleans())
+def test_there_is_room_for_just_as_many_as_are_let_through(later: float, before: int, held: bool) -> None:
+    """What the outbox claims by `room`, it can send."""
+    paced = pace()
+    for n in range(before):
+        paced.ask(f"chat {n}", START)
+    now = START + timedelta(seconds=later)
+    if held:
+        paced.hold(SECOND, now)
+
+    room = paced.room(now)
+
+    assert [paced.ask(f"new chat {n}", now) == NO_WAIT for n in range(room + 1)] == [True] * room + [False]
