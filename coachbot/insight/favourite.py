@@ -8,6 +8,7 @@ likings of the last night (`ratings_filter`) and from how often the candy went d
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 from types import MappingProxyType
 
 import numpy as np
@@ -36,13 +37,15 @@ DOWN_PRIOR = (3.0, 0.5)
 FORGETTING = 0.85
 """What a swallow's going down counts for a night later."""
 
-_DRAWS = 256
-_uniform = qmc.Sobol(2 * len(Position), rng=20).random(_DRAWS)
-_NORMAL_DRAWS: Array = ndtri(np.clip(_uniform[:, : len(Position)], 1e-6, 1 - 1e-6))
-_DOWN_DRAWS: Array = _uniform[:, len(Position) :]
+ENOUGH_NIGHTS = 3
+"""Practised nights before which nothing is called clear. Common practice, no source."""
+
+_DRAWS = 64
 _NEGLIGIBLE = 1e-2
+"""Points of the grid under this share of the best one's weight are left out."""
+
 _OUT = 100.0
-"""Points of the grid under this share of the best one's weight are left out; so many steps down put a position last."""
+"""So many steps of the scale down put a position last."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,12 +75,13 @@ def estimate(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Esti
     found = likings(ordered, swallows)
     chance = _probability(found, _goes_down(ordered, swallows))
     best = int(chance.argmax())
-    clear = bool(swallows) and bool(chance[best] >= CLEAR)
+    practised = len({swallow.night for swallow in swallows})
+    clear = practised >= ENOUGH_NIGHTS and bool(chance[best] >= CLEAR)
     return Estimate(
         favourite=ordered[best] if swallows else None,
         probability=MappingProxyType({position: float(chance[ordered.index(position)]) for position in positions}),
         clear=clear,
-        more_nights=0 if clear else _more_nights(found, chance),
+        more_nights=0 if clear else _more_nights(found, chance, least=max(1, ENOUGH_NIGHTS - practised)),
     )
 
 
@@ -107,17 +111,29 @@ def _probability(found: Likings, goes_down: Array) -> Array:
     """(k,) chances of being liked best among those that go down."""
     kept = found.weight > found.weight.max() * _NEGLIGIBLE
     size = len(goes_down)
-    root = np.linalg.cholesky(found.covariance[kept])
-    drawn = found.mean[kept][:, None, :] + _NORMAL_DRAWS[:, :size] @ root.transpose(0, 2, 1)
-    drawn -= _OUT * (_DOWN_DRAWS[:, :size] > goes_down)
+    normal, uniform = _draws(size)
+    variances, axes = np.linalg.eigh(found.covariance[kept])
+    root = (axes * np.sqrt(variances)[:, None, :]) @ axes.transpose(0, 2, 1)
+    drawn = found.mean[kept][:, None, :] + normal @ root - _OUT * (uniform > goes_down)
     best = drawn.argmax(axis=2)[:, :, None] == np.arange(size)
     chance = (found.weight[kept] @ best.mean(axis=1)) ** TEMPER
     shares: Array = chance / chance.sum()
     return shares
 
 
-def _more_nights(found: Likings, chance: Array) -> int | None:
-    """The fewest nights after which the two likeliest positions are likely to be told apart.
+@cache
+def _draws(size: int) -> tuple[Array, Array]:
+    """Normal and uniform draws for `size` positions, turned round so that each position has had each one's."""
+    once = qmc.Sobol(2 * size, rng=20).random(_DRAWS)
+    uniform, other = (
+        np.concatenate([np.roll(half, turn, axis=1) for turn in range(size)]) for half in np.split(once, 2, axis=1)
+    )
+    normal: Array = ndtri(np.clip(other, 1e-6, 1 - 1e-6))
+    return normal, uniform
+
+
+def _more_nights(found: Likings, chance: Array, least: int) -> int | None:
+    """The fewest nights, but `least`, after which the two likeliest positions are likely to be told apart.
 
     The difference of their likings is followed as a local level: each night it drifts and is seen once with noise. How
     far its estimate will move is what its uncertainty is going to lose (Raiffa and Schlaifer, Applied Statistical
@@ -135,6 +151,7 @@ def _more_nights(found: Likings, chance: Array) -> int | None:
         unsure += 2 * found.drift
         unsure *= 2 * found.noise / (unsure + 2 * found.noise)
         needed, moves = float(ndtri(CLEAR)) * math.sqrt(unsure), math.sqrt(total - unsure)
-        if ndtr((apart - needed) / moves) + ndtr((-apart - needed) / moves) >= LIKELY:
+        settled = ndtr((apart - needed) / moves) + ndtr((-apart - needed) / moves)
+        if nights >= least and settled >= LIKELY:
             return nights
     return None
