@@ -10,7 +10,9 @@ from pathlib import Path
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from coachbot.channels.base import Channel
+from coachbot.programme.positions import Position
 from coachbot.programme.zones import zone
+from coachbot.reading import causes, read, request
 from coachbot.service.clinicians import Clinicians
 from coachbot.service.deciding import Deciding
 from coachbot.service.files import Files
@@ -21,7 +23,9 @@ from coachbot.service.sending import Sender
 from coachbot.service.strangers import Strangers
 from coachbot.service.writer import Writer
 from coachbot.store import Store
+from coachbot.triage import assess
 from coachbot.voice.catalogue import Catalogue
+from coachbot.voice.vocabulary import LANGUAGES
 
 Clock = Callable[[], datetime]
 
@@ -97,6 +101,7 @@ def build(
         StaleZonesError: if the time zones are too old.
     """
     check_zones()
+    warm_up()
     catalogue = Catalogue.load(overrides=texts)
     writer = Writer(catalogue)
     deciding = Deciding(writer)
@@ -112,6 +117,15 @@ def build(
     )
     heartbeat = Heartbeat(store, deciding, clock, process_name(), sender.wake)
     return Coachbot(store, catalogue, deciding, front_desk, inbox, heartbeat, sender, channels, clock)
+
+
+def warm_up() -> None:
+    """Load what triage and reading know, so that no family's reply has to wait for it."""
+    for language in LANGUAGES:
+        assess("", lang=language, sender="parent")
+        request("", lang=language)
+        causes("", lang=language)
+        read("", lang=language, order=tuple(Position), asking="all")
 
 
 def process_name() -> str:

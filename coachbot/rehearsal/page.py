@@ -109,7 +109,7 @@ async def _page(request: Request) -> Response:
     if language not in ("en", "es", "fr"):
         raise HTTPException(404)
 
-    def text(name: str, **args: object) -> str:
+    def text(name: str, /, **args: object) -> str:
         return show.wording.text(language, name, child=FAMILY.child, **args)
 
     titles = {

@@ -31,6 +31,9 @@ CALM_WAIT = timedelta(minutes=5)
 POLL = 1.0
 """Seconds after which the outbox is looked at though nobody called: other processes write to it too."""
 
+BREATH = 0.02
+"""Seconds between two looks while a channel's pace lets nothing through."""
+
 
 @dataclass(slots=True)
 class Sender:
@@ -57,12 +60,13 @@ class Sender:
                 log.exception("outbox_unavailable")
                 sent = 0
             if not sent:
-                await self._pause(stopped)
+                await self._pause(stopped, POLL if self._room(self.clock()) else BREATH)
 
     async def pump(self) -> int:
-        """Send one batch. Returns how many messages were tried."""
+        """Send one batch, no larger than the channels have room for. Returns how many messages were tried."""
         now = self.clock()
-        claimed = await self.store.transact(lambda tx: tx.outbox.claim(now, BATCH, LEASE))
+        room = self._room(now)
+        claimed = await self.store.transact(lambda tx: tx.outbox.claim(now, room, LEASE)) if room else []
         await asyncio.gather(*(self._deliver(one) for one in claimed))
         return len(claimed)
 
@@ -71,9 +75,13 @@ class Sender:
         while await self.pump():
             pass
 
-    async def _pause(self, stopped: asyncio.Event) -> None:
+    def _room(self, now: datetime) -> int:
+        paces = [channel.pace for channel in self.channels.values()]
+        return max((BATCH if pace is None else min(pace.room(now), BATCH) for pace in paces), default=BATCH)
+
+    async def _pause(self, stopped: asyncio.Event, seconds: float) -> None:
         waits = [asyncio.create_task(self._woken.wait()), asyncio.create_task(stopped.wait())]
-        await asyncio.wait(waits, timeout=POLL, return_when=asyncio.FIRST_COMPLETED)
+        await asyncio.wait(waits, timeout=seconds, return_when=asyncio.FIRST_COMPLETED)
         for wait in waits:
             wait.cancel()
 
@@ -87,6 +95,9 @@ class Sender:
         channel = self.channels.get(claimed.channel or "")
         if channel is None or claimed.address is None:
             return Receipt(ending=Ending.NEVER)
+        wait = channel.pace.ask(claimed.address, self.clock()) if channel.pace else None
+        if wait:
+            return Receipt(ending=Ending.LATER, wait=wait)
         try:
             file = await self.files.of(claimed)
             message = Outgoing(address=claimed.address, text=claimed.body.text, buttons=claimed.body.buttons, file=file)
