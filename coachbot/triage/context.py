@@ -33,6 +33,8 @@ class Contexts:
     def weakens(self, phrase: Hit[Context], sign: Hit[Rule], words: Words) -> bool:
         """Whether `phrase` takes the weight from `sign`."""
         side = phrase.meaning.side
+        if sign.meaning.level > phrase.meaning.at_most:
+            return False
         if side == "self":
             return _overlap(phrase, sign)
         if phrase.last < sign.first and side in ("before", "around"):

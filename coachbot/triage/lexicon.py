@@ -4,6 +4,7 @@ from functools import lru_cache
 
 from rapidfuzz.distance import DamerauLevenshtein
 
+from coachbot.triage.families import families
 from coachbot.triage.rulebook import Rulebook, rulebook
 
 _CACHE = 65536
@@ -53,7 +54,7 @@ class Lexicon:
 
     def _symbols(self, word: str) -> frozenset[str]:
         """The symbols of `word`, or if it is unknown, of the known word that it sounds like or is a slip for."""
-        if self.knows(word):
+        if self.knows(word) or word in families():
             return self.exact(word)
         meant = self._meant(word)
         return self.exact(word) | self.exact(meant) if meant else self.exact(word)

@@ -61,6 +61,7 @@ class Context:
     side: str
     reach: int
     clausal: bool
+    at_most: Level
     patterns: tuple[tuple[Part, ...], ...]
 
 
@@ -170,6 +171,7 @@ class _Reader:
             side=entry["side"],
             reach=int(entry.get("reach", 5)),
             clausal=bool(entry.get("clausal", False)),
+            at_most=Level[str(entry.get("at_most", "emergency")).upper()],
             patterns=self._patterns(place, entry.get("phrases", [])),
         )
 

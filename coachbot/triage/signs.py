@@ -1,6 +1,7 @@
 """The signs that the rules find in a reply, in the case's language and in any other that its words belong to."""
 
-from functools import lru_cache
+from functools import cache
+from typing import NamedTuple
 
 from coachbot.triage.context import contexts
 from coachbot.triage.lexicon import lexicon
@@ -9,25 +10,24 @@ from coachbot.triage.rulebook import LANGUAGES, Context, Rule, rulebook
 from coachbot.triage.words import Words
 
 
-def signs(words: Words, language: str) -> list[Hit[Rule]]:
-    """Each rule that stands in the reply and keeps its weight."""
-    symbols = {language: _symbols(words, language)}
+class Signs(NamedTuple):
+    """The rules that stand in a reply and keep their weight, and the places of the words that lost it."""
+
+    kept: list[Hit[Rule]]
+    explained: set[int]
+
+
+def signs(words: Words, language: str) -> Signs:
+    """Weigh each rule that stands in the reply against the phrases around it."""
+    symbols = {language: list(map(lexicon(language).symbols, words.folded))}
     hits = _hits(symbols[language], language)
     foreign = [place for place, word in enumerate(words.folded) if not lexicon(language).knows(word)]
     if foreign:
         for other in LANGUAGES:
             if other != language:
-                symbols[other] = _exact(words, other)
+                symbols[other] = list(map(lexicon(other).exact, words.folded))
                 hits += [hit for hit in _hits(symbols[other], other) if _touches(hit, foreign)]
-    return [hit for hit in hits if hit.meaning.always or not _weakened(hit, symbols, words)] if hits else []
-
-
-def _symbols(words: Words, language: str) -> Symbols:
-    return list(map(lexicon(language).symbols, words.folded))
-
-
-def _exact(words: Words, language: str) -> Symbols:
-    return list(map(lexicon(language).exact, words.folded))
+    return _weighed(hits, symbols, words) if hits else Signs([], set())
 
 
 def _hits(symbols: Symbols, language: str) -> list[Hit[Rule]]:
@@ -43,19 +43,28 @@ def _touches(hit: Hit[Rule], places: list[int]) -> bool:
     return any(hit.first <= place <= hit.last for place in places)
 
 
-def _weakened(sign: Hit[Rule], symbols: dict[str, Symbols], words: Words) -> bool:
-    return any(
-        contexts(language).weakens(phrase, sign, words)
-        for language in symbols
-        for phrase in _phrases(symbols[language], language)
-    )
+def _weighed(hits: list[Hit[Rule]], symbols: dict[str, Symbols], words: Words) -> Signs:
+    phrases = [(language, phrase) for language in symbols for phrase in contexts(language).found(symbols[language])]
+    kept: list[Hit[Rule]] = []
+    explained: set[int] = set()
+    for hit in hits:
+        against = None if hit.meaning.always else _against(hit, phrases, words)
+        if against is None:
+            kept.append(hit)
+        else:
+            explained.update(range(hit.first, hit.last + 1), range(against.first, against.last + 1))
+    for hit in kept:
+        explained.difference_update(range(hit.first, hit.last + 1))
+    return Signs(kept, explained)
 
 
-def _phrases(symbols: Symbols, language: str) -> list[Hit[Context]]:
-    return contexts(language).found(symbols)
+def _against(sign: Hit[Rule], phrases: list[tuple[str, Hit[Context]]], words: Words) -> Hit[Context] | None:
+    """The first phrase that takes the weight from `sign`."""
+    weakening = (phrase for language, phrase in phrases if contexts(language).weakens(phrase, sign, words))
+    return next(weakening, None)
 
 
-@lru_cache(maxsize=None)
+@cache
 def _matchers(language: str) -> tuple[Matcher[Rule], Matcher[Rule]]:
     rules = rulebook(language).rules
     return (
