@@ -1,6 +1,7 @@
 """What the children of a clinic or a study say together: staying, practising, favourites, what goes down, tiredness."""
 
 import math
+import warnings
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -105,9 +106,11 @@ def staying(cohort: Sequence[Participant]) -> tuple[Staying, ...]:
         return ()
     still_in = [child.evenings for child in cohort if not child.dropped_out]
     curve = ecdf(CensoredData(uncensored=stopped, right=still_in)).sf
-    with np.errstate(divide="ignore", invalid="ignore"):
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore", RuntimeWarning)  # undefined where nobody is left: taken as 0 to 1
         interval = curve.confidence_interval(CONFIDENCE, method="log-log")
-    lows, highs = (np.nan_to_num(side.probabilities) for side in (interval.low, interval.high))
+    lows = np.nan_to_num(interval.low.probabilities, nan=0.0)
+    highs = np.nan_to_num(interval.high.probabilities, nan=1.0)
     points = zip(curve.quantiles, curve.probabilities, lows, highs, strict=True)
     return tuple(
         Staying(night=int(night), share=float(alive), low=float(low), high=float(high))
