@@ -6,7 +6,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import lru_cache, partial
+from functools import lru_cache, partial, reduce
 from pathlib import Path
 from typing import Any, Literal
 
@@ -29,6 +29,10 @@ JOINERS: dict[Form, str] = {"chat": "\n", "sms": ", "}
 
 REMEMBERED = 65_536
 """How many filled-in texts are kept for the next family that needs the same."""
+
+LONG = 2000
+"""Characters from which a value is put in after Fluent has done its work: it refuses values that are longer, as a guard
+against hostile translations, and a clinician's own words must not be lost to that."""
 
 FALLBACK = "fallback"
 
@@ -154,14 +158,18 @@ def _value(name: str, own: Mapping[str, Value], common: Mapping[str, Value]) -> 
 
 def _fill(text: _Text, values: tuple[Value, ...]) -> str:
     words = text.room.words[text.form]
-    args = {
-        name: value if name.endswith("-key") else words.show(value)
-        for name, value in zip(text.variables, values, strict=True)
-    }
+    args: dict[str, object] = {}
+    long: dict[str, str] = {}
+    for name, value in zip(text.variables, values, strict=True):
+        args[name] = value if name.endswith("-key") else words.show(value)
+        if isinstance(value, str) and len(value) > LONG:
+            args[name] = mark = f"\ue000{name}\ue001"
+            long[mark] = value
     filled, errors = text.room.bundle.format_pattern(text.pattern, args)
     if errors:
         raise errors[0]
-    return fold(str(filled)) if text.form == "sms" else str(filled)
+    whole = reduce(lambda so_far, mark: so_far.replace(mark, long[mark]), long, str(filled))
+    return fold(whole) if text.form == "sms" else whole
 
 
 def _entries(audience: Audience, *layers: Mapping[str, Source]) -> Entries:

@@ -3,6 +3,7 @@
 import sysconfig
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import lru_cache
 from pathlib import Path
 
 from fluent.syntax import FluentParser, ast
@@ -76,12 +77,18 @@ def read(path: Path) -> Source:
     except (OSError, UnicodeDecodeError) as error:
         source.faults.append(source.fault("file", f"cannot be read as UTF-8 text: {error}"))
         return source
-    for entry in FluentParser().parse(text).body:
+    for entry in _parsed(text):
         if isinstance(entry, ast.Junk):
             source.faults.append(source.fault(_junk_name(entry), f"mis-formed: {entry.annotations[0].message}"))
         elif isinstance(entry, Entry):
             _add(source, entry)
     return source
+
+
+@lru_cache(maxsize=64)
+def _parsed(text: str) -> list[ast.EntryType]:
+    """Parsing is most of what loading costs, and the same text is loaded for several uses."""
+    return list(FluentParser().parse(text).body)
 
 
 def _add(source: Source, entry: Entry) -> None:
@@ -108,6 +115,7 @@ def _needs(node: ast.BaseNode, entries: Entries, seen: frozenset[str]) -> Iterat
             yield from _needs(entries[name], entries, seen | {name})
 
 
+@lru_cache(maxsize=16_384)
 def _mentions(node: ast.BaseNode) -> _Uses:
     found = _Uses()
     found.visit(node)

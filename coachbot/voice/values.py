@@ -5,27 +5,10 @@ from datetime import date, time
 from enum import StrEnum
 from functools import lru_cache
 
-from fluent.runtime.types import FluentType
-
 from coachbot.coach.actions import Value
 from coachbot.programme.positions import Position
 
 NOON = 12
-
-LONG = 2000
-"""Characters from which a value needs a wrapping of its own: Fluent refuses longer ones, which protects translators'
-texts from each other but must not lose a clinician's words."""
-
-
-class LongText(FluentType):
-    """A text of any length, passed on as it is."""
-
-    def __init__(self, text: str) -> None:
-        self.text = text
-
-    def format(self, _: object) -> str:
-        """The text."""
-        return self.text
 
 
 class Words:
@@ -41,7 +24,7 @@ class Words:
         if isinstance(value, Position):
             return self._position(value)
         if isinstance(value, str):
-            return LongText(value) if len(value) > LONG else (str(value) or self._say("none", {}))
+            return str(value) or self._say("none", {})
         if isinstance(value, tuple):
             return self._joiner.join(map(self._item, range(1, len(value) + 1), value))
         if isinstance(value, time):

@@ -42,6 +42,7 @@ category = { $category ->
     [swallowing] trouble swallowing
     [vomiting] vomiting
     [after_choke] signs after a choke
+    [neck] neck pain or tingling
     [hives] hives
     [wrong_object] swallowed something else
     [forced] forced to swallow

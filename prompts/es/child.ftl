@@ -109,13 +109,13 @@ ask-swallow = { $tone ->
     [young] ¿Cómo fue { $position }? Toca de 1 a 5. El 5 es fácil. El 1 cuesta.
    *[other] ¿Cómo fue { $position }? Toca de 1 a 5. El 5 es fácil, el 1 cuesta. Si quieres, dime algo más.
 }
-    .sms = ¿Cómo fue { $position }? Manda de 1 a 5. El 5 es fácil. NO si no bajó. SALTAR si la dejaste.
+    .sms = ¿Cómo fue { $position }? Manda de 1 a 5. El 5 es fácil. O manda NO BAJO o SALTAR.
 ask-best = ¿Cuál te gustó más?
     .sms = ¿Cuál te gustó más? Manda su nombre, o NINGUNA.
 ask-note = ¿Me cuentas algo más? Si no, toca el botón.
     .sms = ¿Me cuentas algo más? Si no, manda NO.
 unclear-swallow = No te entendí. ¿Cómo fue { $position }? Toca de 1 a 5.
-    .sms = No te entendí. ¿Cómo fue { $position }? Manda de 1 a 5. NO si no bajó. SALTAR si la dejaste.
+    .sms = No te entendí. ¿Cómo fue { $position }? Manda de 1 a 5, NO BAJO o SALTAR.
 unclear-best = No te entendí. ¿Cuál te gustó más? Toca su nombre.
     .sms = No te entendí. ¿Cuál te gustó más? Manda su nombre, o NINGUNA.
 unclear-note = No te entendí. Dime algo en pocas palabras, o toca el botón.

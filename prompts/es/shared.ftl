@@ -43,6 +43,7 @@ category = { $category ->
     [swallowing] dificultad para tragar
     [vomiting] vómitos
     [after_choke] signos después de un atragantamiento
+    [neck] dolor de cuello u hormigueo
     [hives] ronchas
     [wrong_object] tragó otra cosa
     [forced] obligado a tragar

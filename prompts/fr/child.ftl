@@ -109,13 +109,13 @@ ask-swallow = { $tone ->
     [young] C'était comment, { $position } ? Touche de 1 à 5. Le 5 est facile. Le 1 est dur.
    *[other] C'était comment, { $position } ? Touche de 1 à 5. Le 5 est facile, le 1 est dur. Tu peux dire un mot de plus.
 }
-    .sms = C'était comment, { $position } ? Envoie de 1 à 5. Le 5 est facile. NON si pas descendu. SAUTER si tu ne l'as pas faite.
+    .sms = C'était comment, { $position } ? Envoie de 1 à 5. Le 5 est facile. Ou envoie PAS DESCENDU ou SAUTER.
 ask-best = Laquelle tu aimes le plus ?
     .sms = Laquelle tu aimes le plus ? Envoie son nom, ou AUCUNE.
 ask-note = Tu veux dire un mot de plus ? Sinon, touche le bouton.
     .sms = Tu veux dire un mot de plus ? Sinon, envoie NON.
 unclear-swallow = Je n'ai pas compris. C'était comment, { $position } ? Touche de 1 à 5.
-    .sms = Pas compris. C'était comment, { $position } ? Envoie de 1 à 5. NON si pas descendu. SAUTER si tu ne l'as pas faite.
+    .sms = Pas compris. C'était comment, { $position } ? Envoie de 1 à 5, PAS DESCENDU ou SAUTER.
 unclear-best = Je n'ai pas compris. Laquelle tu aimes le plus ? Touche son nom.
     .sms = Pas compris. Laquelle tu aimes le plus ? Envoie son nom, ou AUCUNE.
 unclear-note = Je n'ai pas compris. Dis-le en peu de mots, ou touche le bouton.

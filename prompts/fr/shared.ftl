@@ -44,6 +44,7 @@ category = { $category ->
     [swallowing] mal à avaler
     [vomiting] vomissements
     [after_choke] signes après un étouffement
+    [neck] mal au cou ou fourmillements
     [hives] urticaire
     [wrong_object] autre objet avalé
     [forced] forcé d'avaler

@@ -1,0 +1,71 @@
+"""What a text message costs, against the published alphabet and sizes."""
+
+from importlib import import_module
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from coachbot.voice.gsm import ALPHABET, EXTENSION, fold, segments
+
+
+def test_the_alphabet_is_that_of_an_independent_library() -> None:
+    """3GPP TS 23.038 section 6.2.1, as an SMPP library has it."""
+    codec = import_module("aiosmpplib.codec")
+    assert set(codec.GSM_BASIC_DECODE_MAP.values()) - {"\x1b"} == ALPHABET
+    assert set(codec.GSM_EXTENDED_DECODE_MAP.values()) == EXTENSION
+
+
+def test_the_alphabet_has_as_many_letters_as_the_standard_says() -> None:
+    """128 places without the escape, and ten in the extension table."""
+    assert len(ALPHABET) == 127
+    assert len(EXTENSION) == 10
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("", 1),
+        ("a" * 160, 1),
+        ("a" * 161, 2),
+        ("a" * 306, 2),
+        ("a" * 307, 3),
+        ("€" * 80, 1),
+        ("€" * 81, 2),
+        ("a" * 152 + "€" + "a" * 152, 3),
+        ("é" * 160, 1),
+        ("ê" * 70, 1),
+        ("ê" * 71, 2),
+        ("😀" * 35, 1),
+        ("😀" * 36, 2),
+        ("Don’t" + "x" * 60, 1),
+        ("ê" + "x" * 65 + "😀" + "x" * 10, 2),
+    ],
+)
+def test_segments_are_counted_as_the_standard_sizes_them(text: str, parts: int) -> None:
+    """3GPP TS 23.040 section 9.2.3.24.1: 160 or 153 septets, 70 or 67 UTF-16 units, no pair split."""
+    assert segments(text) == parts
+
+
+@pytest.mark.parametrize(
+    ("text", "folded"),
+    [
+        ("Leçon d’été à Noël…", "Lecon d'été à Noel..."),
+        ("«\u00a0plutôt 19\u00a0h\u00a0»", '" plutot 19 h "'),
+        ("¿Cuánto bajó el niño?", "¿Cuanto bajo el niño?"),
+        ("cœur, Œuf", "coeur, OEuf"),
+        ("李 😀", "李 😀"),
+    ],
+)
+def test_folding_drops_only_what_costs(text: str, folded: str) -> None:
+    """What is in the alphabet stays, what can lose its accent does, and the rest is left alone."""
+    assert fold(text) == folded
+
+
+@given(st.text())
+def test_folding_twice_changes_nothing_and_never_costs_more(text: str) -> None:
+    """A folded text is as cheap as it gets."""
+    once = fold(text)
+    assert fold(once) == once
+    if all(letter in ALPHABET | EXTENSION for letter in text):
+        assert once == text
