@@ -89,7 +89,7 @@ def _nearest(found: Sequence[Item], at: int, named: Sequence[int]) -> list[int]:
     return [beside[0]]
 
 
-_QUIET = frozenset(("filler", "symbol", "pause", "both", "quality", "liked", "soft"))
+_QUIET = frozenset(("filler", "yes", "symbol", "pause", "both", "quality", "liked", "soft"))
 
 
 def _has_mark(found: Sequence[Item], place: int | None) -> bool:

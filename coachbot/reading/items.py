@@ -8,6 +8,7 @@ from typing import NamedTuple
 from coachbot.programme.positions import Position
 from coachbot.reading.lexicon import LANGUAGES, Found, Lexicon, lexicon, phrases
 from coachbot.reading.readings import Mark, Word
+from coachbot.reading.tokens import STARS
 
 
 class Manner(Enum):
@@ -51,9 +52,8 @@ def words(lang: str) -> Lexicon:
     """The words for reading in `lang`, with the names, numbers and marks of the other languages behind them."""
     own = lexicon("reading", lang, FORGIVING)
     for other in (language for language in LANGUAGES if language != lang):
-        for phrase, entry in phrases("reading", other):
-            if entry.section in SHARED:
-                own.lend(phrase, entry)
+        for phrase, entry in phrases("reading", other, own.words, SHARED):
+            own.lend(phrase, entry)
     return own
 
 
@@ -126,7 +126,7 @@ def _mark(found: Found, _: Sequence[Position], __: Manner) -> _Made:
 
 
 def _article(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
-    return _number(found, order, manner) if manner is Manner.ARTICLES else [("filler", None)]
+    return [("article", found.name)] if manner is Manner.ARTICLES else [("filler", None)]
 
 
 def _one(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
@@ -148,7 +148,7 @@ def _symbol(found: Found, _: Sequence[Position], __: Manner) -> _Made:
 
 
 def _stars(found: Found, _: Sequence[Position], __: Manner) -> _Made:
-    return [("number", str(sum(star in "⭐★🌟" for star in found.name)))]
+    return [("number", str(sum(star in STARS for star in found.name)))]
 
 
 _MAKERS: dict[str, _Maker] = {

@@ -3,7 +3,8 @@
 import re
 import tomllib
 import unicodedata
-from collections.abc import Iterator, Mapping, Sequence
+from collections import deque
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from functools import cache
 from importlib.resources import files
 from typing import NamedTuple
@@ -15,7 +16,9 @@ from coachbot.reading.tokens import Token, tokens
 
 LANGUAGES = ("en", "es", "fr")
 
-_GROUP = re.compile(r"\(([^()\[\]]*)\)|\[([^()\[\]]*)\]")
+_PIECE = re.compile(r"[()\[\]|]|[^()\[\]|]+")
+_CLOSES = {"(": ")", "[": "]"}
+_CLOSING = frozenset(_CLOSES.values())
 _LONG_ENOUGH_TO_MISSPELL = 5
 _LONG_ENOUGH_TO_LEND = 3
 _LONG_ENOUGH_FOR_TWO_SLIPS = 8
@@ -57,14 +60,47 @@ class _Node:
         self.entries: tuple[Entry, ...] = ()
 
 
-def expand(pattern: str) -> list[str]:
-    """All phrases of a pattern: ``(a|b)`` is either, ``[c]`` may be left out. ``wo(n|nt) go [down]`` gives four."""
-    group = _GROUP.search(pattern)
-    if group is None:
-        return [" ".join(pattern.split())]
-    options = (group[1] if group[1] is not None else group[2] + "|").split("|")
-    before, after = pattern[: group.start()], pattern[group.end() :]
-    return [phrase for option in options for phrase in expand(before + option + after)]
+Words = tuple[str, ...]
+
+
+def expand(pattern: str, split: Callable[[str], Words]) -> list[Words]:
+    """All phrases of a pattern, as words: ``(a|b)`` is either, ``[c]`` may be left out.
+
+    Args:
+        pattern: for example ``will not go [back] (down|in)``, which gives four phrases.
+        split: cuts plain text into words.
+
+    Raises:
+        LexiconError: brackets do not come in pairs, or a phrase has no words.
+    """
+    pieces = deque(_PIECE.findall(pattern))
+    phrases = _alternatives(pieces, split)
+    if pieces or not all(phrases):
+        raise LexiconError(f'"{pattern}" needs words, and ( ) and [ ] in pairs')
+    return phrases
+
+
+def _alternatives(pieces: deque[str], split: Callable[[str], Words]) -> list[Words]:
+    """The phrases up to the bracket that closes this group (or the end)."""
+    done: list[Words] = []
+    phrases: list[Words] = [()]
+    while pieces and pieces[0] not in _CLOSING:
+        piece = pieces.popleft()
+        if piece == "|":
+            done, phrases = done + phrases, [()]
+        elif piece in _CLOSES:
+            group = _group(pieces, piece, split)
+            phrases = [start + end for start in phrases for end in group]
+        else:
+            phrases = [phrase + split(piece) for phrase in phrases]
+    return done + phrases
+
+
+def _group(pieces: deque[str], opening: str, split: Callable[[str], Words]) -> list[Words]:
+    inside = _alternatives(pieces, split)
+    if not pieces or pieces.popleft() != _CLOSES[opening]:
+        raise LexiconError(f'"{opening}" is not closed')
+    return [*inside, ()] if opening == "[" else inside
 
 
 class Lexicon:
@@ -76,16 +112,19 @@ class Lexicon:
         self._root = _Node()
         self._known: set[str] = set()
         self._soft: set[str] = set()
-        self._targets: dict[str, list[str]] = {}
+        self._targets: dict[str, dict[str, None]] = {}
         self._spelled: dict[str, str] = {}
 
     def tokens(self, text: str) -> list[Token]:
         """The tokens of `text`, as this language cuts them."""
         return tokens(text, split=self.split)
 
-    def add(self, phrase: str, entry: Entry) -> None:
+    def words(self, text: str) -> Words:
+        """The folded words of a piece of a pattern."""
+        return tuple(token.text for token in self.tokens(unicodedata.normalize("NFC", text)))
+
+    def add(self, words: Words, entry: Entry) -> None:
         """Learn one phrase. What it meant already stays its first meaning; words of ``soft`` are always passed over."""
-        words = [token.text for token in self.tokens(unicodedata.normalize("NFC", phrase))]
         self._known.update(words)
         if entry.section == "soft":
             self._soft.update(words)
@@ -94,32 +133,32 @@ class Lexicon:
         if entry not in node.entries:
             node.entries += (entry,)
         if entry.section in self._forgiving:
-            for word in words:
-                self._aim(word)
+            self._aim(words)
 
-    def lend(self, phrase: str, entry: Entry) -> None:
+    def lend(self, words: Words, entry: Entry) -> None:
         """Learn a phrase of another language, unless this language uses the same words itself."""
-        words = [token.text for token in self.tokens(unicodedata.normalize("NFC", phrase))]
         short = len(words) == 1 and len(words[0]) < _LONG_ENOUGH_TO_LEND
-        if short or all(word in self._known for word in words):
+        if short or self._known.issuperset(words):
             return
         node = self._node(words)
         if not node.entries:
             node.entries = (entry,)
-            for word in words:
-                self._aim(word)
+            self._aim(words)
 
-    def _node(self, words: Sequence[str]) -> _Node:
+    def _node(self, words: Words) -> _Node:
         node = self._root
         for word in words:
-            node = node.next.setdefault(word, _Node())
+            following = node.next.get(word)
+            if following is None:
+                following = node.next[word] = _Node()
+            node = following
         return node
 
-    def _aim(self, word: str) -> None:
-        if len(word) >= _LONG_ENOUGH_TO_MISSPELL and word.isalpha():
-            targets = self._targets.setdefault(word[0], [])
-            if word not in targets:
-                targets.append(word)
+    def _aim(self, words: Words) -> None:
+        """Let slips of the pen in `words` be forgiven."""
+        for word in words:
+            if len(word) >= _LONG_ENOUGH_TO_MISSPELL and word.isalpha():
+                self._targets.setdefault(word[0], {})[word] = None
 
     def spell(self, word: str) -> str:
         """The known word that `word` was meant to be, or `word` itself. The first letter must be right."""
@@ -140,7 +179,7 @@ class Lexicon:
         if len(word) < _LONG_ENOUGH_TO_MISSPELL - 1:
             return word
         slips = 2 if len(word) >= _LONG_ENOUGH_FOR_TWO_SLIPS else 1
-        near = process.extractOne(word, self._targets.get(word[0], ()), scorer=OSA.distance, score_cutoff=slips)
+        near = process.extractOne(word, self._targets.get(word[0], {}).keys(), scorer=OSA.distance, score_cutoff=slips)
         return str(near[0]) if near else word
 
     def scan(self, text: str) -> list[Found]:
@@ -170,19 +209,29 @@ class Lexicon:
 
 
 @cache
-def lexicon(name: str, lang: str, forgiving: tuple[str, ...] = ()) -> Lexicon:
+def lexicon(name: str, lang: str, forgiving: Words = ()) -> Lexicon:
     """The words of ``words/<name>.<lang>.toml``, read once; slips of the pen are forgiven in sections `forgiving`."""
-    words = Lexicon(split=lang == "fr", forgiving=forgiving)
-    for phrase, entry in phrases(name, lang):
-        words.add(phrase, entry)
-    return words
+    learnt = Lexicon(split=lang == "fr", forgiving=forgiving)
+    for words, entry in phrases(name, lang, learnt.words):
+        learnt.add(words, entry)
+    return learnt
 
 
-def phrases(name: str, lang: str) -> Iterator[tuple[str, Entry]]:
-    """Each phrase of ``words/<name>.<lang>.toml`` with what it means, in the order of the file."""
+def phrases(
+    name: str, lang: str, split: Callable[[str], Words], sections: Collection[str] = ()
+) -> Iterator[tuple[Words, Entry]]:
+    """Each phrase of ``words/<name>.<lang>.toml`` (or of some `sections` only) with what it means, in its order.
+
+    Raises:
+        LexiconError: the file is missing or mis-formed.
+    """
     for section, table in load(name, lang).items():
-        for key, patterns in table.items():
-            yield from ((phrase, Entry(section, key)) for pattern in patterns for phrase in expand(pattern))
+        for key, pattern in ((key, pattern) for key, patterns in table.items() for pattern in patterns):
+            if not sections or section in sections:
+                try:
+                    yield from ((words, Entry(section, key)) for words in expand(pattern, split))
+                except LexiconError as error:
+                    raise LexiconError(f"{name}.{lang}.toml, [{section}], {key}: {error}") from error
 
 
 def load(name: str, lang: str) -> Mapping[str, Mapping[str, list[str]]]:
@@ -213,11 +262,4 @@ def _lists(table: object, where: str) -> Iterator[tuple[str, list[str]]]:
     for name, phrases in table.items():
         if not isinstance(phrases, list) or not all(isinstance(phrase, str) for phrase in phrases):
             raise LexiconError(f'{where}, {name}: write a list of phrases in quotes, for example ["a phrase"]')
-        for phrase in phrases:
-            _check_phrase(phrase, f"{where}, {name}")
         yield name, phrases
-
-
-def _check_phrase(phrase: str, where: str) -> None:
-    if not all(expand(phrase)) or any(set(words) & set("()[]|") for words in expand(phrase)):
-        raise LexiconError(f'{where}: "{phrase}" needs a word, with ( ) and [ ] in pairs and | only inside them')

@@ -93,6 +93,9 @@ def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
         yield item._replace(kind="all", value=None)
     elif "arrow" in item.roles and _points_at_mark(found, at):
         yield item._replace(kind="symbol")
+    elif item.kind == "article":
+        before_position = at + 1 < len(found) and found[at + 1].kind == "position"
+        yield item._replace(kind="filler") if before_position else item._replace(kind="mark", value=1)
     elif item.kind == "one":
         yield _one(found, at)
     else:
@@ -105,9 +108,12 @@ def _points_at_mark(found: Sequence[Item], at: int) -> bool:
     return around == ["position", "number"]
 
 
+_BEFORE_ONE = frozenset(("position", "best", "liked", "worst", "quality"))
+
+
 def _one(found: Sequence[Item], at: int) -> Item:
     """``one`` after a position ("the left one") or among other words stands for a candy."""
-    candy = (at and found[at - 1].kind == "position") or any(item.kind == "word" for item in found)
+    candy = (at and found[at - 1].kind in _BEFORE_ONE) or any(item.kind == "word" for item in found)
     return found[at]._replace(kind="filler") if candy else found[at]._replace(kind="mark", value=1)
 
 
@@ -115,12 +121,22 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     item, parts = found[at], _digits(found[at])
     if _counts(found, at):
         yield item._replace(kind="other")
+    elif at and found[at - 1].kind == "all" and parts == [places] and places != BEST:
+        yield item._replace(kind=_all_of_them(found, at), value=places)
     elif len(parts) > 1:
         yield from _chained(item, parts, places)
     elif parts[0] in _MARKS and len(str(item.value)) == 1:
         yield item._replace(kind="mark", value=parts[0])
     else:
         yield from _run_together(item, places)
+
+
+def _all_of_them(found: Sequence[Item], at: int) -> str:
+    """What "all 3" is on a night of three: a count before a mark ("all three 4"), a mark among others, else not clear."""
+    others = [i for i, item in enumerate(found) if item.kind == "number" and i != at]
+    if at + 1 in others:
+        return "filler"
+    return "mark" if others else "bad"
 
 
 def _run_together(item: Item, places: int) -> Iterator[Item]:
@@ -140,6 +156,8 @@ def _chained(item: Item, parts: Sequence[int], places: int) -> Iterator[Item]:
         yield from marks
     elif signs == {"/"} and len(parts) == _PAIR and parts[1] == BEST and parts[0] in _MARKS:
         yield item._replace(kind="mark", value=parts[0])
+    elif signs <= {".", ","} and len(parts) == _PAIR and parts[1] == 0 and parts[0] in _MARKS:
+        yield item._replace(kind="mark", value=parts[0])
     elif signs == {":"}:
         yield item._replace(kind="other")
     else:
@@ -151,21 +169,25 @@ _PASSED_OVER = frozenset(("filler", "quality", "symbol"))
 
 def _counts(found: Sequence[Item], at: int) -> bool:
     """Whether the number counts something else: "took 3", "3 tries", "she is 4", "3 big gulps"."""
-    return _is_counted_before(found, at) or _is_counted_after(found[at + 1 : at + 3])
+    listed = at > 0 and found[at - 1].kind == "number"
+    return _is_counted_before(found, at) or _is_counted_after(found[at + 1 : at + 3], listed=listed)
 
 
 def _is_counted_before(found: Sequence[Item], at: int) -> bool:
     if at + 1 < len(found) and found[at + 1].kind == "number":
         return False  # "we did 4 3 5 2 4"
     before = found[max(0, at - 2) : at]
+    if before and "count_after" in before[-1].roles and before[-1].end == found[at].start:
+        return True  # the minutes of "19h30"
     close = bool(before) and "count_before" in before[-1].roles
     return close or (len(before) > 1 and "count_before" in before[0].roles and before[1].kind == "filler")
 
 
-def _is_counted_after(after: Sequence[Item]) -> bool:
+def _is_counted_after(after: Sequence[Item], *, listed: bool) -> bool:
+    """Whether a unit follows. An unknown word in the plural is one, but not after a list ("4 3 5 hugs")."""
     if not after:
         return False
     unit = any("count_after" in item.roles for item in after[1:])
     if after[0].kind == "word" and "count_after" not in after[0].roles:
-        return str(after[0].value).endswith("s") or unit
+        return unit or (str(after[0].value).endswith("s") and not listed)
     return "count_after" in after[0].roles or (unit and after[0].kind in _PASSED_OVER)

@@ -13,7 +13,7 @@ from coachbot.reading.lexicon import Found
 from coachbot.reading.numerals import numerals
 from coachbot.reading.readings import Mark, Reading
 from coachbot.reading.remarks import remark
-from coachbot.reading.settling import after, before, settle
+from coachbot.reading.settling import QUIET, after, before, settle
 
 Asking = Literal["all", "best", "note"] | Position
 """What the coach asked last: all ratings of the night, the best, a note, or the rating of one position."""
@@ -56,7 +56,7 @@ def _heard(scanned: Sequence[Found], order: Sequence[Position], manner: Manner) 
         raise Unbound  # "L3 R4": bare marks they are not
     if manner is Manner.PLAIN:
         return settle(found, len(order))
-    daring = [item for item in found if item.kind in ("sound", "initial", "article")]
+    daring = [item for item in found if item.kind in ("sound", "initial")]
     if manner is not Manner.ARTICLES and (not daring or any(item.kind not in _BARE for item in found)):
         raise Unbound
     if any(item.kind == "word" for item in found):
@@ -93,6 +93,8 @@ def _note(text: str, found: Sequence[Item], order: Sequence[Position], kinds: se
         return Reading(note=text.strip())
     if kinds & {"mark", "best", "bad"}:
         return _answer(text, found, order, "note")
+    if kinds <= {"yes", *_SAYS_NOTHING} and "yes" in kinds:
+        raise Unbound  # there is something to say, but not what
     if not any(character.isalnum() or ord(character) > _EMOJI for character in text):
         raise Unbound
     return Reading(note=text.strip())
@@ -143,14 +145,26 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
     """
     if any(item.kind in ("bad", "mixed") or _is_strange(found, at) for at, item in enumerate(found)):
         raise Unbound
-    picks = choices(found)
+    picks = choices(found) or _trailing_choice(found, len(order))
     best = _last_word(picks, found)
     pairs = _pairs(found, picks)
     ratings = _ratings(pairs, order, asking)
     if not ratings and best is None:
         raise Unbound
-    note = remark(text, found, _used(pairs, picks), reasons=asking == "all")
+    note = remark(text, found, _used(pairs, picks), brief=asking == "all")
     return Reading(ratings=ratings, best=best, note=note)
+
+
+def _trailing_choice(found: Sequence[Item], places: int) -> list[Choice]:
+    """A lone position after a mark for each place of the night ("4 3 5 2 4 left") is the best."""
+    said = [at for at, item in enumerate(found) if item.kind not in _SAYS_NOTHING]
+    kinds = [found[at].kind for at in said]
+    if kinds != ["mark"] * places + ["position"] or not all(type(found[at].value) is int for at in said[:-1]):
+        return []
+    return [Choice(single(found[said[-1]]), said[-1], said[-1], said[-1])]
+
+
+_SAYS_NOTHING = QUIET | {"comma", "stop", "newline", "and"}
 
 
 def _is_strange(found: Sequence[Item], at: int) -> bool:
@@ -236,7 +250,7 @@ def _unnamed(pairs: Sequence[Pair], rest: Sequence[Position], asking: Asking) ->
     bare = [pair.mark for pair in pairs if not pair.group]
     if for_all and not bare and len({mark.mark for mark in for_all}) == 1:
         yield from ((position, for_all[0]) for position in rest)
-    elif len(bare) == 1 and isinstance(asking, Position) and not for_all:
+    elif bare and isinstance(asking, Position) and not for_all and len({mark.mark for mark in bare}) == 1:
         yield asking, bare[0]
     elif bare and len(bare) == len(rest) and not for_all and (len(pairs) > 1):
         yield from zip(rest, bare, strict=True)

@@ -22,17 +22,20 @@ _JOINTS = frozenset(
         "to",
     )
 )
-_MEANT = frozenset(("word", "other", "worst", "number", "hedge"))
+_MEANT = frozenset(("word", "other", "number", "hedge"))
 _SENTENCE = 3
 
 
-def remark(text: str, found: Sequence[Item], used: Collection[int], *, reasons: bool) -> str | None:
+def remark(text: str, found: Sequence[Item], used: Collection[int], *, brief: bool) -> str | None:
     """The words of `text` outside the items `used`, as they were written; None if they say nothing of weight.
 
-    `reasons` tells whether a mere reason ("because it tickled") is worth keeping.
+    `brief` tells whether a lone word ("grumpy") or a mere reason ("because it tickled") is worth keeping.
     """
-    runs = [run for run in _runs(found, used) if reasons or not run or run[0].kind != "because"]
-    parts = [text[run[0].start : run[-1].end] for run in map(_trimmed, runs) if _weighs(run)]
+    parts = []
+    for run in _runs(found, used):
+        said = _trimmed(run)
+        if _weighs(said) and (brief or (len(said) > 1 and run[0].kind != "because")):
+            parts.append(text[said[0].start : said[-1].end])
     return " ".join(parts) or None
 
 
@@ -56,4 +59,4 @@ def _trimmed(run: Sequence[Item]) -> list[Item]:
 
 def _weighs(run: Sequence[Item]) -> bool:
     kinds = [item.kind for item in run]
-    return any(kind in _MEANT for kind in kinds) or ("quality" in kinds and len(kinds) >= _SENTENCE)
+    return any(kind in _MEANT for kind in kinds) or (bool({"quality", "worst"} & {*kinds}) and len(kinds) >= _SENTENCE)

@@ -5,7 +5,7 @@ from itertools import takewhile
 
 from coachbot.reading.items import Item
 
-QUIET = frozenset(("filler", "symbol", "pause", "both", "letter"))
+QUIET = frozenset(("filler", "yes", "symbol", "pause", "both", "letter"))
 _LOOSE = QUIET | {"comma", "and", "except", "fix"}
 _STARTS = frozenset(("comma", "stop", "newline", "fix"))
 
@@ -15,7 +15,11 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
 
     `places` is the number of positions of the night: so many marks in a row are the whole night.
     """
-    settled = _keep_last_of_slip(_drop_old(list(found)), places)
+    settled = list(found)
+    for at, item in enumerate(found):
+        if item.kind == "nothing":
+            settled = _no(settled, at)
+    settled = _keep_last_of_slip(_drop_old(settled), places)
     for kind, judge in _JUDGES.items():
         at = 0
         while at < len(settled):
@@ -128,6 +132,9 @@ def _between_two(found: list[Item], at: int) -> list[Item]:
     """Two things to choose from are none: "3 or 4", "left or right", "3 to 4"."""
     pair = [i for i in (before(found, at), after(found, at)) if i is not None]
     kinds = {found[i].kind for i in pair}
+    opening = next((item for item in found if item.kind != "symbol"), found[at])
+    if "question" in opening.roles and any(item.kind == "mark" for item in found[:at]):
+        return _become(found, at, "bad")
     unsure = len(pair) == 2 and len(kinds) == 1 and kinds <= {"mark", "position", "bad"}  # noqa: PLR2004
     return _become(found, at, "bad" if unsure else "filler")
 
@@ -150,7 +157,20 @@ def _ask(found: list[Item], at: int) -> list[Item]:
     return _become(found, at, "bad") if asks or (at and found[at - 1].kind == "mark") else found
 
 
+def _all(found: list[Item], at: int) -> list[Item]:
+    """ "all good" gives no mark."""
+    praised = _is(found, after(found, at), "quality") and not _is(found, after(found, at, QUIET | {"quality"}), "mark")
+    return _become(found, at, "filler") if praised else found
+
+
+def _no(found: list[Item], at: int) -> list[Item]:
+    """ "4, no 3" puts a mark right."""
+    slip = _is_number(found, before(found, at, _LOOSE)) and _is_number(found, after(found, at, _LOOSE))
+    return _become(found, at, "fix") if slip else found
+
+
 _JUDGES: dict[str, Callable[[list[Item], int], list[Item]]] = {
+    "all": _all,
     "almost": _almost,
     "not": _not,
     "hedge": _hedge,

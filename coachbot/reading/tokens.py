@@ -41,6 +41,11 @@ def fold(word: str) -> str:
     return "".join(c for c in decomposed if not unicodedata.combining(c) and c not in APOSTROPHES)
 
 
+def _token(found: re.Match[str]) -> Token:
+    text, shape = fold(found.group()), found.lastgroup or ""
+    return Token(text, "number" if shape == "word" and text.isdecimal() else shape, found.start(), found.end())
+
+
 def tokens(text: str, *, split: bool) -> list[Token]:
     """The tokens of `text`, which must be in NFC.
 
@@ -49,8 +54,4 @@ def tokens(text: str, *, split: bool) -> list[Token]:
         split: whether an apostrophe parts two words (French ``n'est``) or belongs to one (English ``didn't``).
     """
     pattern = _SPLITTING if split else _JOINING
-    return [
-        Token(fold(found.group()), found.lastgroup or "", found.start(), found.end())
-        for found in pattern.finditer(text)
-        if found.lastgroup != "hyphen"
-    ]
+    return [_token(found) for found in pattern.finditer(text) if found.lastgroup != "hyphen"]
