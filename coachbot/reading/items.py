@@ -74,13 +74,20 @@ def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item
     make = _MAKERS.get(heard.section)
     if make is not None:
         return [Item(kind, value, found.start, found.end, roles) for kind, value in make(heard, order, manner)]
-    kind = heard.name if heard.section == "signs" else heard.section
+    kind = _PLAINLY.get(heard.name, heard.name) if heard.section == "signs" else heard.section
     if kind == "roles":
         return [Item(_ALONE[heard.name], heard.name, found.start, found.end, roles | {heard.name})]
     return [Item(kind, heard.name, found.start, found.end, roles)]
 
 
-_ALONE = {"count_before": "word", "count_after": "word", "question": "filler", "nothing": "nothing"}
+_PLAINLY = {"plain": "word"}
+_ALONE = {
+    "count_before": "word",
+    "count_after": "word",
+    "question": "filler",
+    "nothing": "nothing",
+    "closing": "filler",
+}
 """What words that only play a role are where nothing calls for it."""
 _DARING = {
     Manner.ARTICLES: frozenset(("articles", "ones")),
@@ -125,7 +132,7 @@ def _mark(found: Found, _: Sequence[Position], __: Manner) -> _Made:
     return [("all", None), *mark] if scope else mark
 
 
-def _article(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+def _article(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
     return [("article", found.name)] if manner is Manner.ARTICLES else [("filler", None)]
 
 

@@ -111,6 +111,7 @@ class Lexicon:
         self._forgiving = frozenset(forgiving)
         self._root = _Node()
         self._known: set[str] = set()
+        self._lent: set[str] = set()
         self._soft: set[str] = set()
         self._targets: dict[str, dict[str, None]] = {}
         self._spelled: dict[str, str] = {}
@@ -140,6 +141,7 @@ class Lexicon:
         short = len(words) == 1 and len(words[0]) < _LONG_ENOUGH_TO_LEND
         if short or self._known.issuperset(words):
             return
+        self._lent.update(words)
         node = self._node(words)
         if not node.entries:
             node.entries = (entry,)
@@ -162,7 +164,7 @@ class Lexicon:
 
     def spell(self, word: str) -> str:
         """The known word that `word` was meant to be, or `word` itself. The first letter must be right."""
-        if word in self._known or len(word) > _TOO_LONG_TO_BE_A_WORD:
+        if word in self._known or word in self._lent or len(word) > _TOO_LONG_TO_BE_A_WORD:
             return word
         meant = self._spelled.get(word)
         if meant is None:

@@ -121,6 +121,8 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     item, parts = found[at], _digits(found[at])
     if _counts(found, at):
         yield item._replace(kind="other")
+    elif _is_negative(found, at):
+        yield item._replace(kind="bad")
     elif at and found[at - 1].kind == "all" and parts == [places] and places != BEST:
         yield item._replace(kind=_all_of_them(found, at), value=places)
     elif len(parts) > 1:
@@ -131,8 +133,15 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
         yield from _run_together(item, places)
 
 
+def _is_negative(found: Sequence[Item], at: int) -> bool:
+    """Whether a dash clings to a number that follows another: the last of ``4 3 -1``."""
+    if at < _PAIR or (found[at - _PAIR].kind, found[at - 1].value) != ("number", "-"):
+        return False
+    return found[at - 1].end == found[at].start and found[at - _PAIR].end < found[at - 1].start
+
+
 def _all_of_them(found: Sequence[Item], at: int) -> str:
-    """What "all 3" is on a night of three: a count before a mark ("all three 4"), a mark among others, else not clear."""
+    """What "all 3" is on a night of three: a count ("all three 4"), one mark among others, or not clear."""
     others = [i for i, item in enumerate(found) if item.kind == "number" and i != at]
     if at + 1 in others:
         return "filler"
@@ -148,15 +157,17 @@ def _run_together(item: Item, places: int) -> Iterator[Item]:
         yield item._replace(kind="bad")
 
 
+_SAME_AS_WHOLE = (([BEST], "/"), ([0], "."), ([0], ","))
+"""What may follow a mark without changing it: ``4/5``, ``4.0``, ``4,0``."""
+
+
 def _chained(item: Item, parts: Sequence[int], places: int) -> Iterator[Item]:
     """``4-3-5-2-4`` (a list), ``4/5`` (out of five), ``19:30`` (a time), ``3.5`` and ``3-4`` (no mark)."""
     signs = {sign for sign in str(item.value) if not sign.isdecimal()}
     marks = [item._replace(kind="mark", value=part) for part in parts if part in _MARKS]
     if len(signs) == 1 and len(marks) == len(parts) == places and (places > _PAIR or signs == {","}):
         yield from marks
-    elif signs == {"/"} and len(parts) == _PAIR and parts[1] == BEST and parts[0] in _MARKS:
-        yield item._replace(kind="mark", value=parts[0])
-    elif signs <= {".", ","} and len(parts) == _PAIR and parts[1] == 0 and parts[0] in _MARKS:
+    elif parts[0] in _MARKS and (parts[1:], *signs) in _SAME_AS_WHOLE:
         yield item._replace(kind="mark", value=parts[0])
     elif signs == {":"}:
         yield item._replace(kind="other")

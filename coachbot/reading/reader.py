@@ -87,7 +87,7 @@ def _reading(text: str, found: Sequence[Item], order: Sequence[Position], asking
 def _note(text: str, found: Sequence[Item], order: Sequence[Position], kinds: set[str]) -> Reading:
     """A note is kept as it was written, unless the reply says "nothing" or is plainly an answer to something else."""
     wordy = bool(kinds & _WORDY)
-    if _is_nothing(found):
+    if _is_nothing(found, "closing"):
         return Reading()
     if wordy and not ("fix" in kinds and _has_number(found)):
         return Reading(note=text.strip())
@@ -107,9 +107,10 @@ _NOTHING_MORE = frozenset(
 _EMOJI = 0x2000
 
 
-def _is_nothing(found: Sequence[Item]) -> bool:
-    """Whether the reply says that there is nothing to say."""
-    silent = [item for item in found if item.kind == "nothing" or "nothing" in item.roles]
+def _is_nothing(found: Sequence[Item], *also: str) -> bool:
+    """Whether the reply says that there is nothing to say, or only words of the roles `also`."""
+    roles = {"nothing", *also}
+    silent = [item for item in found if item.kind == "nothing" or item.roles & roles]
     return bool(silent) and all(item in silent or item.kind in _NOTHING_MORE for item in found)
 
 
@@ -147,8 +148,7 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
         raise Unbound
     picks = choices(found) or _trailing_choice(found, len(order))
     best = _last_word(picks, found)
-    pairs = _pairs(found, picks)
-    ratings = _ratings(pairs, order, asking)
+    pairs, ratings = _bound(found, picks, order, asking)
     if not ratings and best is None:
         raise Unbound
     note = remark(text, found, _used(pairs, picks), brief=asking == "all")
@@ -185,16 +185,28 @@ def _last_word(picks: Sequence[Choice], found: Sequence[Item]) -> Position | Non
     raise Unbound
 
 
-def _pairs(found: Sequence[Item], picks: Sequence[Choice]) -> list[Pair]:
-    """The pairs of the reply, without the positions that only point at the best or are only spoken of."""
-    pointing = {pick.at for pick in picks}
-    prose = {at for at in range(len(found)) if _is_prose(found, at)}
-    for hidden in dict.fromkeys((frozenset(pointing), frozenset(), frozenset(pointing | prose))):
+def _bound(
+    found: Sequence[Item], picks: Sequence[Choice], order: Sequence[Position], asking: Asking
+) -> tuple[list[Pair], dict[Position, Mark]]:
+    """The pairs of the reply and the ratings they make, without what only points at the best or is only spoken of."""
+    pointing = frozenset(pick.at for pick in picks)
+    prose = frozenset(at for at in range(len(found)) if _is_prose(found, at))
+    tales = frozenset(at for at in range(len(found)) if _is_tale(found, at))
+    for hidden in dict.fromkeys((pointing, frozenset[int](), pointing | prose, pointing | prose | tales)):
         try:
-            return bind(nodes([_hide(item) if at in hidden else item for at, item in enumerate(found)]))
+            pairs = bind(nodes([_hide(item) if at in hidden else item for at, item in enumerate(found)]))
+            return pairs, _ratings(pairs, order, asking)
         except Unbound:
             continue
     raise Unbound
+
+
+def _is_tale(found: Sequence[Item], at: int) -> bool:
+    """Whether "missed" or "spat out" is part of a tale ("missed her nap"): words at its side and no position."""
+    if found[at].kind != "mark" or isinstance(found[at].value, int):
+        return False
+    near = {found[i].kind for i in (before(found, at), after(found, at)) if i is not None}
+    return "position" not in near and bool(near & _PROSE)
 
 
 def _hide(item: Item) -> Item:

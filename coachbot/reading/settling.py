@@ -158,13 +158,17 @@ def _ask(found: list[Item], at: int) -> list[Item]:
 
 
 def _all(found: list[Item], at: int) -> list[Item]:
-    """ "all good" gives no mark."""
+    """Mere words do not rate all ("all good"); after positions "all" sums them up ("the first two all 4")."""
+    if _is(found, before(found, at), "position"):
+        return _become(found, at, "filler")
+    if _is(found, after(found, at), "word") and not _is(found, before(found, at), "mark"):
+        return _become(found, at, "filler")
     praised = _is(found, after(found, at), "quality") and not _is(found, after(found, at, QUIET | {"quality"}), "mark")
     return _become(found, at, "filler") if praised else found
 
 
 def _no(found: list[Item], at: int) -> list[Item]:
-    """ "4, no 3" puts a mark right."""
+    """A "no" between two marks puts the first right: "4, no 3"."""
     slip = _is_number(found, before(found, at, _LOOSE)) and _is_number(found, after(found, at, _LOOSE))
     return _become(found, at, "fix") if slip else found
 
