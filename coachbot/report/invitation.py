@@ -32,13 +32,17 @@ def card(
     """
     say = Say(language)
     child, nights = called(case.child.name, say), case.protocol.nights
-    scan = say("card-scan", link=shown(link)) if number is None else say("card-scan-text", number=number)
+    why = {"nights": nights} if role is Role.CHILD else {"nights": nights, "child": child}
     data = {
         "title": say(f"card-{role}", child=child),
         "aside": [say("card-kind")],
         "name_line": name_line(case.child.name, say),
-        "why": say(f"card-{role}-why", child=child, nights=nights),
-        "steps": [{"text": scan}, {"text": say("card-send"), "code": code}, {"text": say(f"card-{role}-start")}],
+        "why": say(f"card-{role}-why", **why),
+        "steps": [
+            _scan(link, number, say),
+            {"text": say("card-send"), "sign": code},
+            {"text": say(f"card-{role}-start")},
+        ],
         "square": square(link),
         "square_alt": say("card-square", link=link),
         "foot": [
@@ -48,6 +52,12 @@ def card(
         ],
     }
     return printed("invitation", data, language=language, form="pdf")
+
+
+def _scan(link: str, number: str | None, say: Say) -> dict[str, str]:
+    if number is None:
+        return {"text": say("card-scan"), "sign": shown(link)}
+    return {"text": say("card-scan-text"), "sign": number}
 
 
 def shown(link: str) -> str:

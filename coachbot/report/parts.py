@@ -7,8 +7,9 @@ from coachbot.programme.positions import Position
 from coachbot.reading.readings import Mark, Word
 from coachbot.report.heads import drawn
 from coachbot.report.names import called, name_line
+from coachbot.report.numbers import numbers
 from coachbot.report.printable import printable, shortened
-from coachbot.report.view import Course, Evening, Note, View
+from coachbot.report.view import Evening, Note, View
 from coachbot.report.wording import Say
 
 Part = dict[str, object]
@@ -16,8 +17,14 @@ Part = dict[str, object]
 BAND = 30
 """The most evenings that stand side by side in the grid; more go on in a second band."""
 
-NOTE = 220
+NOTE = 160
 """The most letters of a note."""
+
+STOPS = 3
+"""The most signs of choking that are listed, the latest ones."""
+
+CANDIES = 120
+"""The most letters that the candies may take."""
 
 MARKS = {Word.NOT_DOWN: "✕", Word.SKIPPED: "–"}
 
@@ -41,8 +48,8 @@ def page(shown: View, say: Say) -> Part:
         "facts": [
             {"title": say("ready"), "lines": list(_ready(shown, say))},
             {"title": say("adherence"), "lines": list(_adherence(shown, say))},
-            {"title": say("stops"), "lines": list(_stops(shown, say))},
         ],
+        "stops": {"title": say("stops"), "lines": list(_stops(shown, say))},
         "notes": _notes(shown.notes, say),
         "choice": _choice(shown, say),
         "cautions": {"title": say("cautions"), "lines": list(_cautions(shown, say))},
@@ -62,14 +69,14 @@ def _head(shown: View, say: Say) -> Part:
 
 
 def _answer(shown: View, say: Say) -> Part:
-    found = shown.estimate
+    found = shown.summary.estimate
     told = list(_answer_lines(shown, say))
     bars = [
         {
             "name": say.position(position),
             "share": chance,
             "label": say("bar", **_chance(chance)),
-            "ahead": position is found.favourite,
+            "ahead": position is shown.ahead,
         }
         for position, chance in found.probability.items()
     ]
@@ -80,13 +87,12 @@ def _answer(shown: View, say: Say) -> Part:
         "bars": bars if found.favourite else [],
         "bars_title": say("bars"),
         "favourites": say("favourites"),
-        "first": _favourite("first", shown.first, say),
-        "last": _favourite("last", shown.last, say),
+        "named": [_favourite(label, one, say) for label, one in _named(shown).items() if one],
     }
 
 
 def _answer_lines(shown: View, say: Say) -> Iterator[str]:
-    found = shown.estimate
+    found = shown.summary.estimate
     if found.favourite is None:
         yield say("answer-none")
         yield say("answer-none-why")
@@ -97,8 +103,12 @@ def _answer_lines(shown: View, say: Say) -> Iterator[str]:
         yield say("answer-clear-why", child=called(shown.name, say), favourite=found.favourite, chance=chance)
         return
     yield say("answer-unclear")
-    yield say("answer-unclear-why", favourite=found.favourite, chance=chance)
-    yield say("answer-more", more=found.more_nights) if found.more_nights else say("answer-no-more")
+    if shown.ahead:
+        yield say("answer-unclear-why", favourite=shown.ahead, chance=chance)
+    else:
+        yield say("answer-level")
+    if not shown.held:
+        yield say("answer-more", more=found.more_nights) if found.more_nights else say("answer-no-more")
 
 
 def _chance(share: float) -> dict[str, str | int]:
@@ -107,9 +117,12 @@ def _chance(share: float) -> dict[str, str | int]:
     return {"percent": percent, "edge": {0: "least", 100: "most"}.get(percent, "between")}
 
 
-def _favourite(label: str, position: Position | None, say: Say) -> Part:
-    shown = say.position(position) if position else say("favourite-none")
-    return {"label": say(label), "name": shown, "head": drawn(position) if position else None}
+def _named(shown: View) -> dict[str, Position | None]:
+    return {"first": shown.first, "last": shown.last if shown.practised > 1 else None}
+
+
+def _favourite(label: str, position: Position, say: Say) -> Part:
+    return {"label": say(label), "name": say.position(position), "head": drawn(position)}
 
 
 def _grid(shown: View, say: Say) -> Part:
@@ -120,21 +133,17 @@ def _grid(shown: View, say: Say) -> Part:
         "none": say("grid-none"),
         "bands": [_band(evenings[start : start + BAND], shown, say) for start in range(0, len(evenings), BAND)],
         "key": list(_grid_key(shown, say)),
-        "under": [" ".join([*_candies(shown, say), say("left-right", child=called(shown.name, say))])],
+        "under": " ".join([*_candies(shown, say), *_sides(shown, say)]),
     }
 
 
 def _band(evenings: tuple[Evening, ...], shown: View, say: Say) -> Part:
     return {
-        "evenings": [
-            {"number": one.number, "moon": MOONS[one.status], "status": str(one.status)} for one in evenings
-        ],
+        "evenings": [{"number": one.number, "moon": MOONS[one.status], "status": str(one.status)} for one in evenings],
         "rows": [
             {
                 "name": say.position(position),
-                "cells": [
-                    {"mark": _mark(one.marks.get(position)), "best": one.best is position} for one in evenings
-                ],
+                "cells": [{"mark": _mark(one.marks.get(position)), "best": one.best is position} for one in evenings],
             }
             for position in shown.positions
         ],
@@ -159,36 +168,48 @@ def _candies(shown: View, say: Say) -> Iterator[str]:
     parts = [say.candy(candy) for _, candy in shown.candies[:1]]
     parts += [say("candy-later", night=night, candy=say.candy(candy)) for night, candy in shown.candies[1:]]
     if parts:
-        yield say("grid-candy", candies="; ".join(parts))
+        yield say("grid-candy", candies=shortened("; ".join(parts), CANDIES))
+
+
+def _sides(shown: View, say: Say) -> Iterator[str]:
+    if {Position.LEFT, Position.RIGHT} & set(shown.positions):
+        yield say("left-right", child=called(shown.name, say))
 
 
 def _courses(shown: View, say: Say) -> Part:
-    last = shown.evenings[-1].number if shown.evenings else 0
-    plots = [_course(course, say) | {"ahead": course.position is shown.estimate.favourite} for course in shown.courses]
-    return {"title": say("courses"), "key": say("courses-key"), "nights": last, "plots": plots}
-
-
-def _course(course: Course, say: Say) -> Part:
-    name = say.position(course.position)
-    marks = [(point.night, say.mark(point.rating or Word.NOT_DOWN)) for point in course.points]
-    points = [say("course-point", night=night, mark=mark) for night, mark in marks]
+    tried = any(shown.summary.courses.values())
+    keys = {"courses-key": True, "courses-line": tried, "courses-ahead": shown.ahead}
     return {
-        "name": name,
-        "head": drawn(course.position),
-        "points": [[point.night, point.rating] for point in course.points],
-        "levels": [[level.night, level.mean, level.low, level.high] for level in course.levels],
-        "down": say("down", down=course.down, tries=course.tries) if course.tries else say("down-none"),
-        "alt": say("course-alt", position=name, points=", ".join(points)),
+        "title": say("courses"),
+        "key": " ".join(say(name) for name, there in keys.items() if there),
+        "numbers": " ".join(numbers(shown.summary, say)) if tried else None,
+        "nights": len(shown.evenings),
+        "plots": [_course(position, shown, say) | {"ahead": position is shown.ahead} for position in shown.positions],
+    }
+
+
+def _course(position: Position, shown: View, say: Say) -> Part:
+    rated = [(evening.number, evening.marks[position]) for evening in shown.evenings if position in evening.marks]
+    tried = [(night, mark) for night, mark in rated if mark is not Word.SKIPPED]
+    points = [say("course-point", night=night, mark=say.mark(mark)) for night, mark in tried]
+    went = shown.summary.got_down[position]
+    return {
+        "name": say.position(position),
+        "head": drawn(position),
+        "points": [[night, 0 if isinstance(mark, Word) else mark] for night, mark in tried],
+        "levels": [[one.night, one.level, one.low, one.high] for one in shown.summary.courses[position]],
+        "down": say("down", down=went.down, tries=went.tried) if went.tried else say("down-none"),
+        "alt": ". ".join([say("course-alt", position=position), ", ".join(points)]),
     }
 
 
 def _ready(shown: View, say: Say) -> Iterator[str]:
-    position = shown.estimate.favourite
-    if position is None or not shown.ready:
+    if shown.ahead is None:
         yield say("ready-none")
         return
-    yield say("ready-answer", position=position, down=sum(shown.ready), nights=len(shown.ready))
-    yield say("ready-yes" if shown.is_ready else "ready-not-yet")
+    lately = shown.summary.lately
+    yield say("ready-answer", position=shown.ahead, down=lately.down, tries=lately.tried)
+    yield say(f"ready-{shown.readiness}")
 
 
 def _adherence(shown: View, say: Say) -> Iterator[str]:
@@ -202,9 +223,11 @@ def _adherence(shown: View, say: Say) -> Iterator[str]:
 def _stops(shown: View, say: Say) -> Iterator[str]:
     if not shown.stops:
         yield say("stops-none")
-    for stop in shown.stops:
+    for stop in shown.stops[-STOPS:]:
         name = "stop-seen" if stop.seen else "stop-open"
         yield say(name, date=say.date(stop.day), category=say.category(stop.category))
+    if len(shown.stops) > STOPS:
+        yield say("stops-more", count=len(shown.stops) - STOPS)
 
 
 def _notes(notes: tuple[Note, ...], say: Say) -> Part:
@@ -225,8 +248,7 @@ def _choice(shown: View, say: Say) -> Part:
     return {
         "title": say("choice"),
         "positions": [
-            {"name": say.position(position), "chosen": position is shown.chosen}
-            for position in shown.positions
+            {"name": say.position(position), "chosen": position is shown.chosen} for position in shown.positions
         ],
         "other": say("choice-other"),
         "date": say("choice-date"),

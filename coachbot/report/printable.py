@@ -15,7 +15,7 @@ RANGES = (
     (0x2010, 0x2027),  # dashes, quotation marks, dots
     (0x20A0, 0x20BF),  # currencies
 )
-"""Code points, first to last, all of which the fonts hold."""
+"""Code points, first to last; the fonts hold all to which Unicode gives a letter."""
 
 
 def printable(text: str) -> str:
@@ -38,4 +38,5 @@ def shortened(text: str, most: int) -> str:
 
 
 def _fits(letter: str) -> bool:
-    return any(first <= ord(letter) <= last for first, last in RANGES)
+    given = unicodedata.category(letter) != "Cn"
+    return given and any(first <= ord(letter) <= last for first, last in RANGES)

@@ -28,7 +28,6 @@ def printed(layout: str, data: Mapping[str, object], *, language: str, form: For
         font_paths=_fonts(),
         sys_inputs={"data": json.dumps({**data, "language": language}, ensure_ascii=False)},
         pdf_standards=["ua-1"] if form == "pdf" else [],
-        timestamp=0,
     )
     assert isinstance(made, bytes), "a paper that is to be a picture has one page"
     return made

@@ -48,7 +48,9 @@ def _head(case: Case, say: Say) -> Part:
 
 def _nights(case: Case, say: Say) -> list[Part]:
     if case.state not in OPEN_STATES:
-        raise NothingToPrintError(f"no sheets while the case is {case.state}: practice must be open; see the case first")
+        raise NothingToPrintError(
+            f"no sheets while the case is {case.state}: practice must be open; see the case first"
+        )
     left = min(case.protocol.nights - case.practised, case.protocol.max_nights - len(case.nights))
     if left < 1:
         raise NothingToPrintError("all nights of this case are used; there is nothing left to print")
@@ -65,5 +67,7 @@ def _night(case: Case, number: int, order: tuple[Position, ...], say: Say) -> Pa
 
 
 def _words(case: Case, say: Say) -> Part:
-    plain = {name: say(f"sheet-{name}") for name in ("date", "hard", "easy", "down", "skip", "best", "best-none", "note")}
+    plain = {
+        name: say(f"sheet-{name}") for name in ("date", "hard", "easy", "down", "skip", "best", "best-none", "note")
+    }
     return {**plain, "safety": say("sheet-safety", emergency=case.protocol.emergency_number)}

@@ -3,50 +3,24 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
+from typing import Literal
 
 from coachbot.coach.case import Case, Night, State, Status
 from coachbot.coach.finish import favourite, first_and_last
 from coachbot.coach.hold import WATCHED
-from coachbot.insight.favourite import Estimate, estimate
 from coachbot.insight.record import swallows
+from coachbot.insight.summary import ChildSummary, child_summary
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy
 from coachbot.programme.zones import local
-from coachbot.reading.readings import Mark, Word
+from coachbot.reading.readings import Mark
 
-READY_NIGHTS = 3
-"""Readiness looks at this many of the last practised nights."""
+Readiness = Literal["held", "not-yet", "unclear", "yes"]
+
+LEVEL = 0.02
+"""Positions whose probabilities differ by less are level. Common practice, no source."""
 
 PRACTISED = (Status.FINISHED, Status.PARTIAL)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Point:
-    """One swallow on a course: the evening, and its rating or None when the candy did not go down."""
-
-    night: int
-    rating: int | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Level:
-    """Where a position stands on one evening, on the scale of the ratings, and the band that it most likely lies in."""
-
-    night: int
-    mean: float
-    low: float
-    high: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Course:
-    """One position over the fortnight. `down` of `tries` swallows went down; what was skipped is no try."""
-
-    position: Position
-    points: tuple[Point, ...]
-    levels: tuple[Level, ...]
-    down: int
-    tries: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,21 +54,16 @@ class Stop:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class View:
-    """All that the report shows. `ready` says of each of the last practised nights whether the favourite went down.
-
-    `candies` are the candies by the evening from which they were used.
-    """
+    """All that the report shows. `candies` are the candies by the evening from which they were used."""
 
     name: str
     positions: tuple[Position, ...]
     evenings: tuple[Evening, ...]
     candies: tuple[tuple[int, Candy], ...]
     planned: int
-    estimate: Estimate
+    summary: ChildSummary
     first: Position | None
     last: Position | None
-    courses: tuple[Course, ...]
-    ready: tuple[bool, ...]
     notes: tuple[Note, ...]
     stops: tuple[Stop, ...]
     held: bool
@@ -111,9 +80,20 @@ class View:
         return self.count(*PRACTISED)
 
     @property
-    def is_ready(self) -> bool:
-        """Whether the favourite went down on all of the last practised nights, of which there must be enough."""
-        return len(self.ready) == READY_NIGHTS and all(self.ready)
+    def ahead(self) -> Position | None:
+        """The favourite, unless another is level with it."""
+        found = self.summary.estimate
+        best, second = sorted(found.probability.values(), reverse=True)[:2]
+        return found.favourite if best - second >= LEVEL else None
+
+    @property
+    def readiness(self) -> Readiness:
+        """Whether the next step may be talked about; whatever speaks against it comes first."""
+        if self.held:
+            return "held"
+        if not self.summary.ready:
+            return "not-yet"
+        return "yes" if self.summary.estimate.clear else "unclear"
 
 
 def view(case: Case) -> View:
@@ -123,7 +103,7 @@ def view(case: Case) -> View:
     out on a page that the whole family reads.
     """
     positions = case.protocol.positions
-    guess = estimate(positions, swallows(case))
+    named = {night.number: night.best for night in case.nights if night.best}
     first, last = first_and_last(case)
     return View(
         name=case.child.name,
@@ -131,11 +111,9 @@ def view(case: Case) -> View:
         evenings=tuple(map(_evening, case.nights)),
         candies=tuple(_candies(case.nights)),
         planned=case.protocol.nights,
-        estimate=guess,
+        summary=child_summary(positions, swallows(case), evenings=len(case.nights), named=named),
         first=first,
         last=last,
-        courses=tuple(_course(case.nights, position) for position in positions),
-        ready=_ready(case.nights, guess.favourite),
         notes=tuple(note for night in case.nights for note in _notes(night)),
         stops=tuple(
             Stop(category=alert.category, day=local(alert.raised, case.zone).date(), seen=not alert.open)
@@ -164,20 +142,6 @@ def _candies(nights: tuple[Night, ...]) -> list[tuple[int, Candy]]:
         if not found or found[-1][1] != night.candy:
             found.append((night.number, night.candy))
     return found
-
-
-def _course(nights: tuple[Night, ...], position: Position) -> Course:
-    marks = [(night.number, mark) for night in nights if (mark := night.mark(position)) not in (None, Word.SKIPPED)]
-    points = [Point(night=number, rating=mark if isinstance(mark, int) else None) for number, mark in marks]
-    down = sum(point.rating is not None for point in points)
-    return Course(position=position, points=tuple(points), levels=(), down=down, tries=len(points))
-
-
-def _ready(nights: tuple[Night, ...], position: Position | None) -> tuple[bool, ...]:
-    practised = [night for night in nights if night.status in PRACTISED]
-    if position is None:
-        return ()
-    return tuple(isinstance(night.mark(position), int) for night in practised[-READY_NIGHTS:])
 
 
 def _notes(night: Night) -> list[Note]:

@@ -28,7 +28,7 @@ class Say:
         self.language = language
         self._own = _texts()
 
-    def __call__(self, name: str, /, **args: Value) -> str:
+    def __call__(self, name: str, /, **args: Value | float) -> str:
         """One text, filled in; a position is shown by its name.
 
         Raises:

@@ -18,7 +18,7 @@ date = { $month ->
    *[12] December
 } { $day }, { $year }
 child = this child
-name-line = Name
+name-line = Name:
 left-right = Left and right are { $child }’s own. The heads are drawn as in a mirror.
 
 ## Follow-up report: the head
@@ -36,6 +36,7 @@ answer-unclear = Not clear yet
 answer-none = No ratings yet
 answer-clear-why = If 100 children told us the same as { $child }, { $favourite } would be the best one for { $chance }.
 answer-unclear-why = { $favourite } is a bit ahead now: { $chance } in 100.
+answer-level = No position is ahead of the others.
 answer-more = About { $more ->
     [one] one more night
    *[other] { $more } more nights
@@ -59,7 +60,6 @@ bar = { $edge ->
 first = First night
 last = Last night
 favourites = Favorite
-favourite-none = none named
 
 ## Follow-up report: all nights
 
@@ -81,8 +81,21 @@ candy-later = from night { $night } a { $candy }
 ## Follow-up report: each position
 
 courses = Each position, night by night
-courses-key = Dots are ratings, ✕ did not go down. The line shows where the ratings are heading. The wider the gray band, the less sure it is. ★ is ahead at the end.
-course-alt = { $position }, night by night: { $points }.
+courses-key = Dots are ratings, ✕ did not go down.
+courses-ahead = ★ is ahead at the end.
+courses-line = The line shows where the ratings are heading. The wider the gray band, the less sure it is.
+numbers = For the clinician: Friedman test over { $nights } whole nights, W = { $agreement }, p { $edge ->
+    [small] < 0.001
+   *[plain] = { $p }
+}.
+numbers-level = For the clinician: no difference between positions can be seen over { $nights } whole nights.
+numbers-few = For the clinician: too few whole nights to test whether positions differ.
+numbers-trend = Page’s test that ratings rise, p { $edge ->
+    [small] < 0.001
+   *[plain] = { $p }
+}.
+numbers-caution = One child’s nights follow on each other, so these only describe.
+course-alt = { $position }, night by night
 course-point = night { $night }: { $mark }
 down = went down { $down } of { $tries }
 down-none = not tried yet
@@ -90,12 +103,11 @@ down-none = not tried yet
 ## Follow-up report: what else to know
 
 ready = Ready for the next step?
-ready-answer = { $position }: went down on { $down } of the last { $nights ->
-    [one] practice night
-   *[other] { $nights } practice nights
-}.
+ready-answer = On the last practice nights { $position } went down { $down } of { $tries } times.
 ready-none = No favorite, so nothing to say here yet.
 ready-yes = Yes, three times out of three.
+ready-unclear = It is not clear yet which position is best, so more practice comes first.
+ready-held = Not while practice is on hold.
 ready-not-yet = Not on all of the last three. More practice may help.
 adherence = The nights
 adherence-done = { $practised } of { $planned } practice nights done, in { $evenings ->
@@ -114,21 +126,22 @@ adherence-unsent = { $count ->
     [one] One evening
    *[other] { $count } evenings
 } without our message. That was our fault.
-stops = Signs of choking or trouble with breathing
+stops = Choking or trouble breathing
+stops-more = And { $count } more. The clinic can show you.
 stops-none = None were told to us.
 stop-seen = { $date }: { $category }. The clinic has looked at it.
 stop-open = { $date }: { $category }. The clinic has NOT looked at it yet.
 notes = What you wrote
 notes-none = No notes.
-note-night = Night { $night }
-note-position = Night { $night }, { $position }
+note-night = Night { $night }:
+note-position = Night { $night }, { $position }:
 notes-more = And { $count } more. The clinic can show you.
 
 ## Follow-up report: the choice and the cautions
 
 choice = We choose together
 choice-other = not yet
-choice-date = Date
+choice-date = Date:
 cautions = Please keep in mind
 caution-description = This page tells what one child did and felt. It is no test. No controlled study has shown that it tells how a real medicine will go.
 caution-medicine = The real medicine is up to the prescriber and the pharmacist: which one, what form, what size, how to take it. Do not crush, split or change it without asking them.
@@ -145,15 +158,15 @@ sheet-missed = Missed a night? That is fine. Go on with the next box.
 sheet-trouble = Stop and call your clinic if there is choking, a cough that stays, pain or tears. In an emergency, call { $emergency }.
 sheet-bring = Give the sheets to your clinic.
 sheet-night = Night { $night } of { $nights }
-sheet-date = Date
+sheet-date = Date:
 sheet-candy = One { $candy } each
 sheet-hard = hard
 sheet-easy = easy
 sheet-down = did not go down
 sheet-skip = left out
-sheet-best = Best tonight
+sheet-best = Best tonight:
 sheet-best-none = none
-sheet-note = Note
+sheet-note = Note:
 sheet-safety = An adult sits close by the whole time. Sit up tall. Never force it. Choking: call { $emergency }.
 
 ## Invitation card
@@ -162,9 +175,9 @@ card-kind = Invitation
 card-parent = For the parent of { $child }
 card-child = For { $child }
 card-parent-why = { $child } is going to learn to swallow pills, with small candies and no medicine: about five minutes each night, for { $nights } nights. We write each evening and tell you both what to do.
-card-child-why = { $child }, your throat can learn to swallow pills. Each night you try small candies, five minutes, { $nights } nights. We write and tell you what to do.
-card-scan = Point your phone at the square, or open { $link }
-card-scan-text = Point your phone at the square, or send a text to { $number }
+card-child-why = Your throat can learn to swallow pills. Each night you try small candies, five minutes, { $nights } nights. We write and tell you what to do.
+card-scan = Point your phone at the square, or open:
+card-scan-text = Point your phone at the square, or send a text to:
 card-send = If you are asked for a code, send this:
 card-parent-start = Read what you agree to and say yes. The first evening is a short lesson.
 card-child-start = Get a grown-up. They stay with you each night. Then we start!

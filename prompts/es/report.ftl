@@ -18,7 +18,7 @@ date = { $day } de { $month ->
    *[12] diciembre
 } de { $year }
 child = quien practica
-name-line = Nombre
+name-line = Nombre:
 left-right = Izquierda y derecha son las de { $child }. Las cabezas se ven como en un espejo.
 
 ## Informe: el encabezado
@@ -36,6 +36,7 @@ answer-unclear = Todavía no está claro
 answer-none = Todavía no hay notas
 answer-clear-why = Si 100 niños nos contaran lo mismo que { $child }, la mejor sería { $favourite } para { $chance }.
 answer-unclear-why = { $favourite } va un poco por delante: { $chance } de 100.
+answer-level = Ninguna posición va por delante de las otras.
 answer-more = { $more ->
     [one] Una noche más lo aclararía, más o menos.
    *[other] Unas { $more } noches más lo aclararían.
@@ -59,7 +60,6 @@ bar = { $edge ->
 first = Primera noche
 last = Última noche
 favourites = Preferida
-favourite-none = ninguna
 
 ## Informe: todas las noches
 
@@ -81,8 +81,21 @@ candy-later = desde la noche { $night }, { $candy }
 ## Informe: cada posición
 
 courses = Cada posición, noche a noche
-courses-key = Los puntos son notas, ✕ no bajó. La línea muestra hacia dónde van las notas. Cuanto más ancha la franja gris, menos seguro es. ★ va por delante al final.
-course-alt = { $position }, noche a noche: { $points }.
+courses-key = Los puntos son notas, ✕ no bajó.
+courses-ahead = ★ va por delante al final.
+courses-line = La línea muestra hacia dónde van las notas. Cuanto más ancha la franja gris, menos seguro es.
+numbers = Para la clínica: prueba de Friedman en { $nights } noches completas, W = { $agreement }, p { $edge ->
+    [small] < 0,001
+   *[plain] = { $p }
+}.
+numbers-level = Para la clínica: no se ve diferencia entre posiciones en { $nights } noches completas.
+numbers-few = Para la clínica: muy pocas noches completas para comparar las posiciones.
+numbers-trend = Prueba de Page de que las notas suben, p { $edge ->
+    [small] < 0,001
+   *[plain] = { $p }
+}.
+numbers-caution = Las noches de una misma persona dependen unas de otras: los números solo describen.
+course-alt = { $position }, noche a noche
 course-point = noche { $night }: { $mark }
 down = bajó { $down } de { $tries }
 down-none = sin probar
@@ -90,12 +103,11 @@ down-none = sin probar
 ## Informe: qué más hay que saber
 
 ready = ¿Se puede dar el siguiente paso?
-ready-answer = { $position }: bajó en { $down } de { $nights ->
-    [one] la última noche
-   *[other] las últimas { $nights } noches
-} de práctica.
+ready-answer = En las últimas noches de práctica, { $position } bajó { $down } de { $tries } veces.
 ready-none = No hay preferida, así que aún no se sabe.
 ready-yes = Sí, tres veces de tres.
+ready-unclear = Aún no está claro qué posición es la mejor, así que antes toca practicar más.
+ready-held = No mientras la práctica esté en pausa por seguridad.
 ready-not-yet = No en las tres últimas. Practicar más puede ayudar.
 adherence = Las noches
 adherence-done = { $practised } de { $planned } noches de práctica, en { $evenings ->
@@ -114,21 +126,22 @@ adherence-unsent = { $count ->
     [one] Un día
    *[other] { $count } días
 } sin nuestro mensaje. Fue culpa nuestra.
-stops = Señales de atragantarse o de respirar mal
-stops-none = No nos contaron ninguna.
+stops = Atragantarse o respirar mal
+stops-more = Y { $count } más. La clínica puede mostrarlas.
+stops-none = No nos contaron nada de eso.
 stop-seen = { $date }: { $category }. La clínica ya lo revisó.
 stop-open = { $date }: { $category }. La clínica AÚN NO lo ha revisado.
 notes = Lo que escribieron
 notes-none = Sin notas escritas.
-note-night = Noche { $night }
-note-position = Noche { $night }, { $position }
+note-night = Noche { $night }:
+note-position = Noche { $night }, { $position }:
 notes-more = Y { $count } más. La clínica puede mostrarlas.
 
 ## Informe: la elección y las advertencias
 
 choice = Elegimos juntos
 choice-other = todavía no
-choice-date = Fecha
+choice-date = Fecha:
 cautions = Para tener en cuenta
 caution-description = Esta hoja cuenta lo que hizo y sintió una sola persona. No es una prueba. Ningún estudio controlado ha mostrado que diga cómo irá un medicamento de verdad.
 caution-medicine = El medicamento de verdad es cosa de quien lo receta y de la farmacia: cuál, en qué forma, de qué tamaño y cómo se toma. No lo triture, parta ni cambie sin preguntarles.
@@ -145,15 +158,15 @@ sheet-missed = ¿Faltó una noche? No pasa nada. Siga con el recuadro que toca.
 sheet-trouble = Pare y llame a su clínica si se atraganta, si la tos no se va, si hay dolor o llanto. En una emergencia, llame al { $emergency }.
 sheet-bring = Entregue las hojas a su clínica.
 sheet-night = Noche { $night } de { $nights }
-sheet-date = Fecha
+sheet-date = Fecha:
 sheet-candy = Un { $candy } en cada una
 sheet-hard = difícil
 sheet-easy = fácil
 sheet-down = no bajó
 sheet-skip = saltada
-sheet-best = La mejor de hoy
+sheet-best = La mejor de hoy:
 sheet-best-none = ninguna
-sheet-note = Nota
+sheet-note = Nota:
 sheet-safety = Un adulto está cerca todo el rato. La espalda recta. Nunca a la fuerza. Si se ahoga: llame al { $emergency }.
 
 ## Tarjeta de invitación
@@ -162,9 +175,9 @@ card-kind = Invitación
 card-parent = Para la madre, el padre o tutor de { $child }
 card-child = Para { $child }
 card-parent-why = { $child } va a aprender a tragar pastillas, con caramelos pequeños y sin medicamentos: unos cinco minutos cada noche, { $nights } noches. Cada tarde les escribimos y decimos qué hacer.
-card-child-why = { $child }: tu garganta puede aprender a tragar pastillas. Cada noche pruebas caramelos pequeños, cinco minutos, { $nights } noches. Te escribimos y te decimos qué hacer.
-card-scan = Apuntar al cuadro con el teléfono, o abrir { $link }
-card-scan-text = Apuntar al cuadro con el teléfono, o mandar un mensaje de texto al { $number }
+card-child-why = Tu garganta puede aprender a tragar pastillas. Cada noche pruebas caramelos pequeños, cinco minutos, { $nights } noches. Te escribimos y te decimos qué hacer.
+card-scan = Apuntar al cuadro con el teléfono, o abrir:
+card-scan-text = Apuntar al cuadro con el teléfono, o mandar un mensaje de texto al:
 card-send = Si hace falta un código, mandar este:
 card-parent-start = Lea lo que acepta y diga que sí. La primera tarde hay una lección corta.
 card-child-start = Busca a un adulto. Se queda contigo cada noche. ¡Y empezamos!

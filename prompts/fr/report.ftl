@@ -21,7 +21,7 @@ date = { $day ->
    *[12] décembre
 } { $year }
 child = cet enfant
-name-line = Nom
+name-line = Nom :
 left-right = Gauche et droite telles que { $child } les voit. Les têtes sont dessinées comme dans un miroir.
 
 ## Compte rendu : l'en-tête
@@ -39,6 +39,7 @@ answer-unclear = Pas encore clair
 answer-none = Pas encore de notes
 answer-clear-why = Si 100 enfants nous disaient la même chose que { $child }, la meilleure serait { $favourite } pour { $chance }.
 answer-unclear-why = { $favourite } est un peu devant : { $chance } sur 100.
+answer-level = Aucune position n'est devant les autres.
 answer-more = { $more ->
     [one] Un soir de plus devrait suffire à le savoir.
    *[other] Environ { $more } soirs de plus devraient suffire à le savoir.
@@ -62,7 +63,6 @@ bar = { $edge ->
 first = Premier soir
 last = Dernier soir
 favourites = Préférée
-favourite-none = aucune
 
 ## Compte rendu : tous les soirs
 
@@ -84,8 +84,21 @@ candy-later = dès le soir { $night }, { $candy }
 ## Compte rendu : chaque position
 
 courses = Chaque position, soir après soir
-courses-key = Les points sont des notes, ✕ pas descendu. La ligne montre où vont les notes. Plus la bande grise est large, moins c'est sûr. ★ est devant à la fin.
-course-alt = { $position }, soir après soir : { $points }.
+courses-key = Les points sont des notes, ✕ pas descendu.
+courses-ahead = ★ est devant à la fin.
+courses-line = La ligne montre où vont les notes. Plus la bande grise est large, moins c'est sûr.
+numbers = Pour la clinique : test de Friedman sur { $nights } soirs complets, W = { $agreement }, p { $edge ->
+    [small] < 0,001
+   *[plain] = { $p }
+}.
+numbers-level = Pour la clinique : aucune différence entre positions ne se voit sur { $nights } soirs complets.
+numbers-few = Pour la clinique : trop peu de soirs complets pour comparer les positions.
+numbers-trend = Test de Page que les notes montent, p { $edge ->
+    [small] < 0,001
+   *[plain] = { $p }
+}.
+numbers-caution = Les soirs d'un même enfant se suivent : ces chiffres ne font que décrire.
+course-alt = { $position }, soir après soir
 course-point = soir { $night } : { $mark }
 down = descendu { $down } sur { $tries }
 down-none = pas essayée
@@ -93,12 +106,11 @@ down-none = pas essayée
 ## Compte rendu : ce qu'il faut aussi savoir
 
 ready = Prêt pour la suite ?
-ready-answer = { $position } : descendu { $down } fois sur { $nights ->
-    [one] le dernier soir
-   *[other] les { $nights } derniers soirs
-} de pratique.
+ready-answer = Aux derniers soirs de pratique, { $position } : descendu { $down } fois sur { $tries }.
 ready-none = Pas de préférée, on ne peut pas encore le dire.
 ready-yes = Oui, trois fois sur trois.
+ready-unclear = On ne sait pas encore quelle position est la meilleure ; il faut d'abord s'exercer encore.
+ready-held = Pas tant que la pratique est suspendue.
 ready-not-yet = Pas les trois dernières fois. S'exercer encore peut aider.
 adherence = Les soirs
 adherence-done = { $practised } soirs de pratique sur { $planned }, en { $evenings ->
@@ -117,21 +129,22 @@ adherence-unsent = { $count ->
     [one] Un jour
    *[other] { $count } jours
 } sans notre message. C'était notre faute.
-stops = Signes d'étouffement ou de mal à respirer
-stops-none = On ne nous en a signalé aucun.
+stops = Étouffement ou mal à respirer
+stops-more = Et encore { $count }. La clinique peut les montrer.
+stops-none = On ne nous a rien signalé.
 stop-seen = { $date } : { $category }. La clinique s'en est occupée.
 stop-open = { $date } : { $category }. La clinique ne s'en est PAS ENCORE occupée.
 notes = Ce que vous avez écrit
 notes-none = Rien d'écrit.
-note-night = Soir { $night }
-note-position = Soir { $night }, { $position }
+note-night = Soir { $night } :
+note-position = Soir { $night }, { $position } :
 notes-more = Et encore { $count }. La clinique peut les montrer.
 
 ## Compte rendu : le choix et les précautions
 
 choice = Nous choisissons ensemble
 choice-other = pas encore
-choice-date = Date
+choice-date = Date :
 cautions = À garder en tête
 caution-description = Cette page dit ce qu'un seul enfant a fait et ressenti. Ce n'est pas un test. Aucune étude contrôlée n'a montré qu'elle dise comment ira un vrai médicament.
 caution-medicine = Le vrai médicament est l'affaire du prescripteur et du pharmacien : lequel, sous quelle forme, de quelle taille, comment le prendre. Ne pas l'écraser, le couper ni le changer sans leur demander.
@@ -148,15 +161,15 @@ sheet-missed = Un soir sans pratique ? Ce n'est pas grave. Continuez au cadre su
 sheet-trouble = Arrêtez et appelez votre clinique en cas d'étouffement, de toux qui dure, de douleur ou de larmes. En cas d'urgence, appelez le { $emergency }.
 sheet-bring = Remettez les feuilles à votre clinique.
 sheet-night = Soir { $night } sur { $nights }
-sheet-date = Date
+sheet-date = Date :
 sheet-candy = Un { $candy } à chaque fois
 sheet-hard = difficile
 sheet-easy = facile
 sheet-down = pas descendu
 sheet-skip = sautée
-sheet-best = La meilleure ce soir
+sheet-best = La meilleure ce soir :
 sheet-best-none = aucune
-sheet-note = Note
+sheet-note = Note :
 sheet-safety = Un adulte reste tout près. Le dos bien droit. Ne jamais forcer. Étouffement : appeler le { $emergency }.
 
 ## Carte d'invitation
@@ -165,9 +178,9 @@ card-kind = Invitation
 card-parent = Pour le parent de { $child }
 card-child = Pour { $child }
 card-parent-why = { $child } va apprendre à avaler des comprimés, avec de petits bonbons et sans médicament : cinq minutes environ chaque soir, pendant { $nights } soirs. Chaque soir, on vous écrit et on vous dit quoi faire.
-card-child-why = { $child }, ta gorge peut apprendre à avaler des comprimés. Chaque soir, tu essaies de petits bonbons, cinq minutes, { $nights } soirs. On t'écrit et on te dit quoi faire.
-card-scan = Viser le carré avec le téléphone, ou ouvrir { $link }
-card-scan-text = Viser le carré avec le téléphone, ou envoyer un SMS au { $number }
+card-child-why = Ta gorge peut apprendre à avaler des comprimés. Chaque soir, tu essaies de petits bonbons, cinq minutes, { $nights } soirs. On t'écrit et on te dit quoi faire.
+card-scan = Viser le carré avec le téléphone, ou ouvrir :
+card-scan-text = Viser le carré avec le téléphone, ou envoyer un SMS au :
 card-send = Si un code est demandé, envoyer :
 card-parent-start = Lisez ce que vous acceptez et dites oui. Le premier soir, il y a une courte leçon.
 card-child-start = Va chercher un adulte. Il reste avec toi chaque soir. Et on commence !

@@ -174,12 +174,42 @@ def two() -> Case:
     return practised(enrolled("Noor", positions=(Position.CENTER, Position.DOWN)), 9, LEFT_WINS, 2)
 
 
+def fullest() -> Case:
+    """The longest calendar with everything at once: a wide name, all kinds of evenings, many stops, a hold."""
+    case = replace(longest(), child=Child(name="W" * 40, birth_year=2018), state=State.ON_HOLD)
+    nights = [replace(night, status=Status.UNSENT) if night.status is Status.MISSED else night for night in case.nights]
+    odd = [replace(night, status=Status.MISSED, swallows=(), best=None) for night in nights[20:23]]
+    candies = [Candy(kind=CandyKind.HARD, size_mm=2 + number % 20) for number in range(60)]
+    mixed = [*nights[:20], *odd, *nights[23:]]
+    case = replace(case, nights=tuple(replace(one, candy=candy) for one, candy in zip(mixed, candies, strict=True)))
+    for day in range(10, 18):
+        case = alarmed(case, "choked", day=day, seen=day % 2 == 0)
+    return case
+
+
+def alike() -> Case:
+    """A child that gives everything a three, for so long that more nights would not tell."""
+    case = enrolled("Bo", nights=40)
+    for _ in range(40):
+        case = evening(case, Status.FINISHED, dict.fromkeys(Position, 3))
+    return case
+
+
+def begun() -> Case:
+    """The second evening, of which one swallow has been told so far."""
+    case = practised(enrolled("Ida"), 1, LEFT_WINS, 1)
+    return evening(case, Status.OPEN, {Position.CENTER: 4})
+
+
 SAMPLES = {
     "clear": clear,
     "unclear": unclear,
     "patchy": patchy,
     "choked": choked,
     "longest": longest,
+    "fullest": fullest,
     "two": two,
+    "alike": alike,
+    "begun": begun,
     "empty": enrolled,
 }
