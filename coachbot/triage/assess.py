@@ -48,14 +48,10 @@ def _by_reading(level: Level, found: Signs, words: Words) -> Assessment | None:
     """The second reader's verdict if it is worse than `level`."""
     if level == Level.EMERGENCY:
         return None
-    import os
-    from coachbot.triage import arrays as _a
-
-    if not os.path.exists(os.path.join(os.path.dirname(_a.__file__), "second_reader.npz")):
-        return None
     reader = second_reader()
     opinions = [
-        (reader.opinion([words.folded[n] for n in places]), places) for places in sentences(words, found.explained)
+        (reader.opinion([words.folded[n] for n in places], level), places)
+        for places in sentences(words, found.explained)
     ]
     worst, places = max(opinions, default=(Opinion(Level.NONE, ""), ()))
     if worst.level <= level:

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from coachbot.triage.matching import Hit, Matcher, Symbols
-from coachbot.triage.rulebook import Context, Rule, Rulebook, rulebook
+from coachbot.triage.rulebook import LANGUAGES, Context, Rule, Rulebook, rulebook
 from coachbot.triage.words import BREAK, QUESTION, Words
 
 PSEUDO = "pseudo"
@@ -21,14 +21,14 @@ class Contexts:
     def __init__(self, book: Rulebook) -> None:
         self._matcher = Matcher((row, context) for context in book.contexts for row in context.patterns)
         self._subjects = book.subjects
-        self._enders = book.enders | {BREAK, QUESTION}
+        foreign = frozenset().union(*(rulebook(other).enders for other in LANGUAGES)) - book.ordinary
+        self._enders = book.enders | foreign | {BREAK, QUESTION}
 
     def found(self, symbols: Symbols) -> list[Hit[Context]]:
         """The phrases that count, without those inside a pseudo-trigger."""
         hits = list(self._matcher.find(symbols))
-        pseudo = [hit for hit in hits if hit.meaning.kind == PSEUDO]
-        real = [hit for hit in hits if hit.meaning.kind != PSEUDO]
-        return [hit for hit in real if not any(_overlap(hit, other) for other in pseudo)]
+        pseudo = {place for hit in hits if hit.meaning.kind == PSEUDO for place in range(hit.first, hit.last + 1)}
+        return [hit for hit in hits if hit.meaning.kind != PSEUDO and pseudo.isdisjoint(range(hit.first, hit.last + 1))]
 
     def weakens(self, phrase: Hit[Context], sign: Hit[Rule], words: Words) -> bool:
         """Whether `phrase` takes the weight from `sign`."""

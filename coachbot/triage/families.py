@@ -17,8 +17,6 @@ UNKNOWN: Family = ("?", "?")
 @cache
 def families() -> dict[str, Family]:
     """The families of each known word."""
-    if not (resources.files("coachbot.triage") / "families.npz").is_file():
-        return {}
     with (resources.files("coachbot.triage") / "families.npz").open("rb") as file:
         return read(file)
 

@@ -43,20 +43,21 @@ class SecondReader:
         self._levels = [Level[level.upper()] for _, level in names]
         self._scale = float(held["scale"][0])
         self._start = [float(value) for value in held["start"]]
-        self._thresholds = tuple(zip(_WORST_FIRST, held["thresholds"], strict=True))
+        *thresholds, self._firm = held["thresholds"]
+        self._thresholds = tuple(zip(_WORST_FIRST, thresholds, strict=True))
         self._rows = _packed(held["weights"], len(names))
         self._inside = lru_cache(maxsize=32768)(self._parts)
 
-    def opinion(self, words: Sequence[str]) -> Opinion:
-        """What the reader makes of one sentence, given in folded words."""
+    def opinion(self, words: Sequence[str], known: Level) -> Opinion:
+        """What the reader makes of one sentence, given in folded words, if it is sure of worse than is `known`.
+
+        It must be surer to contradict the rules than to speak where they are silent.
+        """
         chances = self.chances(words)
         for level, threshold in self._thresholds:
-            if self.at_least(level, chances) >= threshold:
-                likeliest = max(n for n in range(len(chances)) if self._levels[n] == level)
-                for n, at in enumerate(self._levels):
-                    if at == level and chances[n] > chances[likeliest]:
-                        likeliest = n
-                return Opinion(level, self._categories[likeliest])
+            if level > known and self.at_least(level, chances) >= (threshold if known == Level.NONE else self._firm):
+                ranked = zip(chances, self._categories, self._levels, strict=True)
+                return Opinion(level, max((chance, name) for chance, name, at in ranked if at == level)[1])
         return Opinion(Level.NONE, "")
 
     def at_least(self, level: Level, chances: Sequence[float]) -> float:

@@ -1,5 +1,6 @@
 """The signs that the rules find in a reply, in the case's language and in any other that its words belong to."""
 
+from bisect import bisect_left, bisect_right
 from functools import cache
 from typing import NamedTuple
 
@@ -8,6 +9,9 @@ from coachbot.triage.lexicon import lexicon
 from coachbot.triage.matching import Hit, Matcher, Symbols
 from coachbot.triage.rulebook import LANGUAGES, Context, Rule, rulebook
 from coachbot.triage.words import Words
+
+_NEAR = 32
+"""Words around a sign where phrases are looked for: the longest reach and the longest phrase together are fewer."""
 
 
 class Signs(NamedTuple):
@@ -27,7 +31,15 @@ def signs(words: Words, language: str) -> Signs:
             if other != language:
                 symbols[other] = list(map(lexicon(other).exact, words.folded))
                 hits += [hit for hit in _hits(symbols[other], other) if _touches(hit, foreign)]
-    return _weighed(hits, symbols, words) if hits else Signs([], set())
+    if not hits:
+        return Signs([], set())
+    phrases = [
+        (known, phrase)
+        for known in symbols
+        for phrase in contexts(known).found(symbols[known])
+        if known == language or _touches(phrase, foreign)
+    ]
+    return _weighed(hits, phrases, words)
 
 
 def _hits(symbols: Symbols, language: str) -> list[Hit[Rule]]:
@@ -39,12 +51,12 @@ def _hits(symbols: Symbols, language: str) -> list[Hit[Rule]]:
     return [hit for hit in hits if not hit.meaning.also or hit.meaning.id in beside]
 
 
-def _touches(hit: Hit[Rule], places: list[int]) -> bool:
+def _touches(hit: Hit[Rule] | Hit[Context], places: list[int]) -> bool:
     return any(hit.first <= place <= hit.last for place in places)
 
 
-def _weighed(hits: list[Hit[Rule]], symbols: dict[str, Symbols], words: Words) -> Signs:
-    phrases = [(language, phrase) for language in symbols for phrase in contexts(language).found(symbols[language])]
+def _weighed(hits: list[Hit[Rule]], phrases: list[tuple[str, Hit[Context]]], words: Words) -> Signs:
+    phrases.sort(key=_start)
     kept: list[Hit[Rule]] = []
     explained: set[int] = set()
     for hit in hits:
@@ -60,8 +72,14 @@ def _weighed(hits: list[Hit[Rule]], symbols: dict[str, Symbols], words: Words) -
 
 def _against(sign: Hit[Rule], phrases: list[tuple[str, Hit[Context]]], words: Words) -> Hit[Context] | None:
     """The first phrase that takes the weight from `sign`."""
-    weakening = (phrase for language, phrase in phrases if contexts(language).weakens(phrase, sign, words))
-    return next(weakening, None)
+    start = bisect_left(phrases, sign.first - _NEAR, key=_start)
+    stop = bisect_right(phrases, sign.last + _NEAR, key=_start)
+    near = phrases[start:stop]
+    return next((phrase for language, phrase in near if contexts(language).weakens(phrase, sign, words)), None)
+
+
+def _start(phrase: tuple[str, Hit[Context]]) -> int:
+    return phrase[1].first
 
 
 @cache

@@ -1,0 +1,94 @@
+"""What families must never have misread: one worked sentence for each thing that the levels are defined by."""
+
+import pytest
+
+from coachbot.triage import Level, assess
+
+
+def level(text: str, lang: str = "en", sender: str = "parent") -> Level:
+    """The level alone."""
+    return assess(text, lang=lang, sender=sender).level
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["4 3 5 2 4", "left was best", "she spat it out", "tastes yucky", "did not go down", "make it 7:30", "ok", "",
+     "we are away till monday", "the blue one was best", "nearly died laughing", "used to choke on pills", "🎉🎉"],
+)  # fmt: skip
+def test_everyday_replies_raise_nothing(text: str) -> None:
+    """Ratings, times, absences, jokes, history."""
+    assert level(text) == Level.NONE
+
+
+@pytest.mark.parametrize(
+    ("lang", "text"),
+    [
+        ("en", "i cant breev"),
+        ("en", "she's making no sound and pointing at her neck"),
+        ("en", "his mouth looks like a smurf's"),
+        ("en", "he went floppy like a rag doll"),
+        ("en", "something that wasn't candy, the little round thing from the remote"),
+        ("en", "HES CHOKIGN"),
+        ("en", "h e l p"),
+        ("en", "heeeelp"),
+        ("es", "no puede respirar"),
+        ("es", "i cant breathe"),
+        ("es", "mi hija is choking"),
+        ("fr", "jarive pa a respiré"),
+        ("fr", "elle s’étouffe"),
+        ("fr", "je veux mourir"),
+    ],
+)
+def test_danger_to_life_is_an_emergency_however_it_is_said(lang: str, text: str) -> None:
+    """Direct, indirect, by ear, mistyped, and in another language than the case's."""
+    assert level(text, lang, "child") == Level.EMERGENCY
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["didn't go down and now it hurts and she keeps coughing", "every breath whistles",
+     "it feels like there's a rock sitting in my chest since last night", "I had to sit on him to get it in",
+     "blood in sputum", "persistent cough", "noisy breathing", "hoarse since the candy", "drooling", "chest pain",
+     "fever since she choked"],
+)  # fmt: skip
+def test_warning_signs_after_an_episode_are_urgent(text: str) -> None:
+    """The lists of warning signs after a foreign body in the airway that health services give out (secondary sources:
+    persistent cough, wheeze, noisy breathing, fever, voice change, drooling, pain, blood)."""
+    assert level(text) >= Level.URGENT
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("HELP", Level.EMERGENCY),
+        ("help he is choking", Level.EMERGENCY),
+        ("STOP", Level.NONE),
+        ("we had to stop he was coughing", Level.CONCERN),
+    ],
+)
+def test_carriers_keywords_do_not_hide_distress(text: str, expected: Level) -> None:
+    """Words that message carriers reserve (CTIA Messaging Principles: HELP, STOP) are also what frightened people type."""
+    assert level(text) >= expected
+    assert expected != Level.NONE or level(text) == Level.NONE
+
+
+def test_the_worst_thing_in_a_reply_decides() -> None:
+    """Ratings and good news around a sign change nothing, wherever it stands."""
+    assert level("5 5 4 3 5 great night. she turned blue. see you tomorrow") == Level.EMERGENCY
+    assert level("all good! " * 500 + "he cant breathe") == Level.EMERGENCY
+
+
+def test_a_decision_names_the_words_and_the_rule() -> None:
+    """Explainable to the clinician."""
+    found = assess("All fine but then she TURNED BLUE", lang="en", sender="parent")
+    assert found.evidence == ("TURNED BLUE",)
+    assert found.rule == "en.colour"
+    assert found.category == "colour"
+
+
+def test_an_unknown_sender_or_language_is_refused() -> None:
+    """The message says what may stand there."""
+    with pytest.raises(ValueError, match="neither parent nor child"):
+        assess("hi", lang="en", sender="dog")
+    with pytest.raises(ValueError, match="en, es, fr"):
+        assess("hi", lang="xx", sender="parent")
