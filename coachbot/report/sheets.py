@@ -5,9 +5,7 @@ from coachbot.programme.positions import Position
 from coachbot.report.heads import drawn
 from coachbot.report.names import called, name_line
 from coachbot.report.setting import printed
-from coachbot.report.wording import Say
-
-Part = dict[str, object]
+from coachbot.report.wording import Part, Say
 
 OPEN_STATES = (State.INVITED, State.LESSON, State.PRACTISING, State.PAUSED)
 """The states in which nights may still come. In no other does a paper ask anyone to swallow anything."""

@@ -13,6 +13,9 @@ from coachbot.voice.wording import Wording
 
 FILE = "report.ftl"
 
+Part = dict[str, object]
+"""A part of a paper in words and numbers, as its layout takes it."""
+
 
 class Say:
     """The words of one language.

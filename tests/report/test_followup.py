@@ -1,5 +1,6 @@
 """The follow-up report keeps to its page, says what the estimate says, and tells nobody's secrets."""
 
+import json
 import struct
 from dataclasses import replace
 from itertools import pairwise
@@ -7,16 +8,18 @@ from itertools import pairwise
 import pytest
 
 from coachbot.coach.case import Case, Child, State
+from coachbot.insight.favourite import Estimate
 from coachbot.insight.record import swallows
 from coachbot.insight.summary import child_summary
 from coachbot.programme.positions import Position
 from coachbot.report.followup import followup
+from coachbot.report.parts import page
+from coachbot.report.view import view
 from coachbot.report.wording import Say
 from coachbot.voice.vocabulary import LANGUAGES
 from report.paper import Paper
 from report.samples import (
     ALL_ALIKE,
-    LEFT_WINS,
     SAMPLES,
     alarmed,
     alike,
@@ -105,12 +108,26 @@ def test_unclear_favourite_is_not_called_the_best() -> None:
     assert told in words
 
 
+def estimated(case: Case, *chances: float, sure: bool) -> str:
+    """The words of the page, in order, if the estimate had said this of the positions."""
+    shown = view(case)
+    guess = Estimate(
+        favourite=Position.CENTER,
+        probability=dict(zip(shown.positions, chances, strict=True)),
+        clear=sure,
+        more_nights=0 if sure else 6,
+    )
+    return json.dumps(page(replace(shown, summary=replace(shown.summary, estimate=guess)), Say("en")))
+
+
 def test_nobody_is_certain() -> None:
     """However sure the estimate is, the page never says 100 or 0 in 100."""
-    words = paper(fullest()).text
+    words = estimated(clear(), 1.0, 0.0, 0.0, 0.0, 0.0, sure=True)
     assert "the best one for more than 99." in words
-    assert "> 99" in words
-    assert "< 1" in words
+    assert '"label": "> 99"' in words
+    assert '"label": "< 1"' in words
+    assert '"100"' not in words
+    assert '"0"' not in words
 
 
 def test_no_position_is_ahead_where_all_are_level() -> None:
@@ -198,9 +215,11 @@ def test_position_that_was_chosen_is_ticked() -> None:
 
 def test_readiness_waits_for_a_clear_favourite() -> None:
     """Three swallows that went down are not enough while it is not clear which position is best."""
-    case = practised(enrolled(), 3, LEFT_WINS, 8)
-    assert not child_summary(case.protocol.positions, swallows(case), evenings=3).estimate.clear
-    assert "Yes, three times" not in paper(case).text
+    assert "Yes, three times out of three." in estimated(clear(), 0.9, 0.1, 0.0, 0.0, 0.0, sure=True)
+    words = estimated(clear(), 0.5, 0.3, 0.1, 0.1, 0.0, sure=False)
+    assert "Yes, three times" not in words
+    assert "so more practice comes first" in words
+    assert "About 6 more nights would likely tell." in words
 
 
 def test_language_that_there_is_not_is_refused() -> None:
