@@ -99,9 +99,9 @@ def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:
 
 
 def _joined(left: Node, right: Node, items: Sequence[Item]) -> bool:
-    """Whether only a comma or an "and" stands between two positions."""
+    """Whether nothing but a comma or an "and" stands between two positions."""
     between = {item.kind for item in items[left.last + 1 : right.first]} - {"filler", "both"}
-    return bool(between) and between <= {"comma", "and"} and bool(left.positions) and bool(right.positions)
+    return between <= {"comma", "and"} and bool(left.positions) and bool(right.positions)
 
 
 def _joined_run(run: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:

@@ -192,13 +192,28 @@ def _bound(
     pointing = frozenset(pick.at for pick in picks)
     prose = frozenset(at for at in range(len(found)) if _is_prose(found, at))
     tales = frozenset(at for at in range(len(found)) if _is_tale(found, at))
-    for hidden in dict.fromkeys((pointing, frozenset[int](), pointing | prose, pointing | prose | tales)):
+    told = pointing | prose | tales
+    for hidden in dict.fromkeys(
+        (pointing, frozenset[int](), pointing | prose, told, told | _beside_list(found, order))
+    ):
         try:
             pairs = bind(nodes([_hide(item) if at in hidden else item for at, item in enumerate(found)]))
             return pairs, _ratings(pairs, order, asking)
         except Unbound:
             continue
     raise Unbound
+
+
+def _beside_list(found: Sequence[Item], order: Sequence[Position]) -> frozenset[int]:
+    """Positions among words where bare marks tell the whole night: "her left ear hurts 4 3 5 2 4"."""
+    marks = [at for at, item in enumerate(found) if item.kind == "mark"]
+    if len(marks) != len(order) or any(found[at].kind == "position" for at in range(marks[0], marks[-1])):
+        return frozenset()
+    return frozenset(at for at in range(marks[0]) if found[at].kind == "position" and _has_words(found, at))
+
+
+def _has_words(found: Sequence[Item], at: int) -> bool:
+    return any(i is not None and found[i].kind in _PROSE for i in (before(found, at), after(found, at)))
 
 
 def _is_tale(found: Sequence[Item], at: int) -> bool:
@@ -220,10 +235,8 @@ def _is_prose(found: Sequence[Item], at: int) -> bool:
     """Whether a position is only spoken of: words at its side, and no mark of its own after them."""
     if found[at].kind != "position":
         return False
-    earlier, later, mark = before(found, at), after(found, at), after(found, at, _PROSE | {"filler"})
-    marked = mark is not None and found[mark].kind == "mark"
-    words = [i for i in (earlier, later) if i is not None and found[i].kind in _PROSE]
-    return bool(words) and not marked
+    mark = after(found, at, _PROSE | {"filler"})
+    return _has_words(found, at) and (mark is None or found[mark].kind != "mark")
 
 
 def _ratings(pairs: Sequence[Pair], order: Sequence[Position], asking: Asking) -> dict[Position, Mark]:

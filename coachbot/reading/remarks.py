@@ -53,8 +53,12 @@ def _runs(found: Sequence[Item], used: Collection[int]) -> Iterator[list[Item]]:
 
 
 def _trimmed(run: Sequence[Item]) -> list[Item]:
+    """`run` without joints at either end, but with its question mark."""
     said = [at for at, item in enumerate(run) if item.kind not in _JOINTS]
-    return list(run[said[0] : said[-1] + 1]) if said else []
+    if not said:
+        return []
+    end = said[-1] + 2 if [item.kind for item in run[said[-1] + 1 : said[-1] + 2]] == ["ask"] else said[-1] + 1
+    return list(run[said[0] : end])
 
 
 def _weighs(run: Sequence[Item]) -> bool:

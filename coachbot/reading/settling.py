@@ -3,6 +3,7 @@
 from collections.abc import Callable, Collection, Iterable, Sequence
 from itertools import takewhile
 
+from coachbot.programme.positions import Position
 from coachbot.reading.items import Item
 
 QUIET = frozenset(("filler", "yes", "symbol", "pause", "both", "letter"))
@@ -157,9 +158,23 @@ def _ask(found: list[Item], at: int) -> list[Item]:
     return _become(found, at, "bad") if asks or (at and found[at - 1].kind == "mark") else found
 
 
+_SINGLE = tuple((position,) for position in Position)
+
+
+def _limit(found: list[Item], at: int) -> list[Item]:
+    """No mark is told by "more than 3"; "better than yesterday" is a remark."""
+    return _become(found, at, "bad" if _is_number(found, after(found, at)) else "word")
+
+
+def _same(found: list[Item], at: int) -> list[Item]:
+    """What is "the same" may be told right after: "left and right were the same, 4"."""
+    return _become(found, at, "filler") if _is_number(found, after(found, at, QUIET | {"comma"})) else found
+
+
 def _all(found: list[Item], at: int) -> list[Item]:
     """Mere words do not rate all ("all good"); after positions "all" sums them up ("the first two all 4")."""
-    if _is(found, before(found, at), "position"):
+    group = before(found, at, {"filler"})
+    if _is(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE):
         return _become(found, at, "filler")
     if _is(found, after(found, at), "word") and not _is(found, before(found, at), "mark"):
         return _become(found, at, "filler")
@@ -175,6 +190,8 @@ def _no(found: list[Item], at: int) -> list[Item]:
 
 _JUDGES: dict[str, Callable[[list[Item], int], list[Item]]] = {
     "all": _all,
+    "limit": _limit,
+    "same": _same,
     "almost": _almost,
     "not": _not,
     "hedge": _hedge,
