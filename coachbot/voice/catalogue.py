@@ -50,11 +50,12 @@ class CatalogueError(ValueError):
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Text:
-    """One form of one text: its pattern, the variables that it needs, and where it belongs."""
+    """One form of one text: its pattern, the variables that it needs and those that choose, and where it belongs."""
 
     id: str
     pattern: Any
     variables: tuple[str, ...]
+    choosers: frozenset[str]
     room: "_Room"
     form: Form
 
@@ -79,8 +80,8 @@ class _Room:
         pattern = compiled.attributes[SMS] if short else compiled.value
         words = short or entry.value
         assert words is not None, "a message without words is a fault and is never loaded"
-        needed = sources.uses(words, entries)
-        return _Text(entry.id.name, pattern, tuple(sorted(needed)), self, form)
+        needed = tuple(sorted(sources.uses(words, entries)))
+        return _Text(entry.id.name, pattern, needed, sources.choosers(words, entries), self, form)
 
     def plain(self, form: Form, name: str, args: dict[str, object]) -> str:
         """One of voice's own words, filled in."""
@@ -161,7 +162,7 @@ def _fill(text: _Text, values: tuple[Value, ...]) -> str:
     args: dict[str, object] = {}
     long: dict[str, str] = {}
     for name, value in zip(text.variables, values, strict=True):
-        args[name] = value if name.endswith("-key") else words.show(value)
+        args[name] = value if name in text.choosers else words.show(value)
         if isinstance(value, str) and len(value) > LONG:
             args[name] = mark = f"\ue000{name}\ue001"
             long[mark] = value

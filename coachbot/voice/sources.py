@@ -10,7 +10,7 @@ from fluent.syntax import FluentParser, ast
 from fluent.syntax.visitor import Visitor
 
 from coachbot.coach.texts import TEXTS, Audience
-from coachbot.voice.vocabulary import FILES, LANGUAGES, SHARED, SMS, WORDS, allowed, wanted
+from coachbot.voice.vocabulary import FILES, LANGUAGES, POSITIONAL, SHARED, SMS, WORDS, allowed, wanted
 
 Entry = ast.Message | ast.Term
 Entries = dict[str, Entry]
@@ -43,15 +43,21 @@ class Source:
 
 @dataclass
 class _Uses(Visitor):
-    """What one entry mentions: variables, other messages, terms and functions."""
+    """What one entry mentions: variables, those that choose a wording, other messages, terms and functions."""
 
     variables: set[str] = field(default_factory=set)
+    choosers: set[str] = field(default_factory=set)
     messages: set[str] = field(default_factory=set)
     terms: set[str] = field(default_factory=set)
     functions: set[str] = field(default_factory=set)
 
     def visit_VariableReference(self, node: ast.VariableReference) -> None:  # noqa: N802 - the visitor's own naming
         self.variables.add(node.id.name)
+
+    def visit_SelectExpression(self, node: ast.SelectExpression) -> None:  # noqa: N802
+        if isinstance(node.selector, ast.VariableReference):
+            self.choosers.add(node.selector.id.name)
+        self.generic_visit(node)
 
     def visit_MessageReference(self, node: ast.MessageReference) -> None:  # noqa: N802
         self.messages.add(node.id.name)
@@ -104,15 +110,20 @@ def _junk_name(junk: ast.Junk) -> str:
 
 def uses(node: ast.BaseNode, entries: Entries) -> frozenset[str]:
     """The variables that a message or a form of it needs, also through the messages that it refers to."""
-    return frozenset(_needs(node, entries, frozenset()))
+    return frozenset().union(*(one.variables for one in _reached(node, entries, frozenset())))
 
 
-def _needs(node: ast.BaseNode, entries: Entries, seen: frozenset[str]) -> Iterator[str]:
+def choosers(node: ast.BaseNode, entries: Entries) -> frozenset[str]:
+    """Those variables by which a wording is chosen, so that they must keep their kind."""
+    return frozenset().union(*(one.choosers for one in _reached(node, entries, frozenset())))
+
+
+def _reached(node: ast.BaseNode, entries: Entries, seen: frozenset[str]) -> Iterator[_Uses]:
     found = _mentions(node)
-    yield from found.variables
+    yield found
     for name in found.messages - seen:
         if name in entries:
-            yield from _needs(entries[name], entries, seen | {name})
+            yield from _reached(entries[name], entries, seen | {name})
 
 
 @lru_cache(maxsize=16_384)
@@ -161,6 +172,8 @@ def _message_faults(source: Source, name: str, entry: ast.Message, entries: Entr
     for attribute in entry.attributes:
         if attribute.id.name != SMS:
             yield source.fault(name, f"has .{attribute.id.name}; the only other form is .{SMS}")
+    for variable in sorted(choosers(entry, entries) & POSITIONAL):
+        yield source.fault(name, f"chooses by ${variable}; choose by ${variable}-key")
     for variable in sorted(uses(entry, entries) - allowed(name)):
         if name in WORDS or name in TEXTS:
             yield source.fault(name, f"uses ${variable}, which it is not given")

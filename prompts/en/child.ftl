@@ -109,13 +109,13 @@ ask-swallow = { $tone ->
     [young] How was { $position }? Tap 1 to 5. 5 is easy. 1 is hard.
    *[other] How was { $position }? Tap 1 to 5. 5 is easy, 1 is hard. You can add a few words.
 }
-    .sms = How was { $position }? Send 1 to 5. 5 is easy. Or send NOT DOWN or SKIP.
+    .sms = How was { $position }? Send 1 to 5. 5 is easy. NO GO if it did not go down. SKIP if you left it out.
 ask-best = Which one did you like best?
     .sms = Which one did you like best? Send its name, or NONE.
 ask-note = Do you want to tell me more? Write it here, or tap the button.
     .sms = Do you want to tell me more? Write it here, or send NO.
 unclear-swallow = I did not get that. How was { $position }? Tap 1 to 5.
-    .sms = I did not get that. How was { $position }? Send 1 to 5, NOT DOWN or SKIP.
+    .sms = I did not get that. How was { $position }? Send 1 to 5, NO GO or SKIP.
 unclear-best = I did not get that. Which one did you like best? Tap its name.
     .sms = I did not get that. Which one was best? Send its name, or NONE.
 unclear-note = I did not get that. Write a few words, or tap the button.

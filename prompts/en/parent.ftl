@@ -31,7 +31,7 @@ consent-ask =
 consent-needed = First we need to know if you agree. Please tap a button.
     .sms = First we need to know if you agree. Reply YES or NO.
 consent-declined = That is fine. We will not write to you again. Your clinic will hear that you said no. Thank you for your time.
-welcome = Thank you! We start at { $bedtime } on the first evening with a short lesson. Then come { $nights } nights of practice, about five minutes each. Have some water and the small candies at hand. Write HELP at any time.
+welcome = Thank you! We start at { $bedtime } on the first evening with a short lesson. Then come { $nights } nights of practice, about five minutes each. Have some water and the small candies at hand. Write INFO at any time.
 welcome-also = Welcome! You will get each night's practice at { $bedtime }, the same as the rest of the family. This is not an emergency line. In an emergency, call { $emergency }.
 
 ## Lesson
@@ -95,13 +95,13 @@ night-late = We are late tonight, and that is our fault. If it is too late for y
 night-reminder = A small note in case the evening ran away with you. If you practiced, tell us how it went. If not, that is fine too.
     .sms = If you practiced tonight, tell us how it went. If not, that is fine too.
 ask-swallow = How was { $position }? Tap 1 to 5. 5 means easy, 1 means hard. You can add a note in words.
-    .sms = How was { $position }? Reply 1 to 5 (5 easy), NOT DOWN or SKIP.
+    .sms = How was { $position }? Reply 1 to 5 (5 easy), NO GO if it did not go down, or SKIP.
 ask-best = Which one did { $child } like best tonight? Let { $child } choose.
     .sms = Which one did { $child } like best? Reply its name, or NONE.
 ask-note = Is there anything you want to add about tonight? Write it here, or tap the button.
     .sms = Want to add anything about tonight? Write it, or reply NO.
 unclear-swallow = We did not get that. How was { $position }? Tap a number from 1 to 5, or say if it did not go down.
-    .sms = We did not get that. How was { $position }? Reply 1 to 5 (5 easy), NOT DOWN or SKIP.
+    .sms = We did not get that. How was { $position }? Reply 1 to 5 (5 easy), NO GO if it did not go down, or SKIP.
 unclear-best = We did not get that. Which one did { $child } like best? Tap its name.
     .sms = We did not get that. Which one was best? Reply its name, or NONE.
 unclear-note = We did not get that. Write your note in a few words, or tap the button.

@@ -31,7 +31,7 @@ consent-ask =
 consent-needed = Antes hay que saber si usted acepta. Toque un botón, por favor.
     .sms = Antes hay que saber si usted acepta. Responda SI o NO.
 consent-declined = Está bien. Ya no le vamos a escribir. Su clínica va a saber que dijo que no. Gracias por su tiempo.
-welcome = ¡Gracias! La primera tarde, a las { $bedtime }, hay una lección corta. Luego vienen { $nights } noches de práctica, de unos cinco minutos. Tenga a mano agua y los caramelos pequeños. Escriba AYUDA cuando quiera.
+welcome = ¡Gracias! La primera tarde, a las { $bedtime }, hay una lección corta. Luego vienen { $nights } noches de práctica, de unos cinco minutos. Tenga a mano agua y los caramelos pequeños. Escriba INFO cuando quiera.
 welcome-also = ¡Hola! La práctica de cada noche le llega a las { $bedtime }, como al resto de la familia. Esto no es una línea de emergencias. En una emergencia, llame al { $emergency }.
 
 ## La lección

@@ -31,7 +31,7 @@ consent-ask =
 consent-needed = On doit d'abord savoir si vous acceptez. Touchez un bouton, s'il vous plaît.
     .sms = On doit d'abord savoir si vous acceptez. Répondez OUI ou NON.
 consent-declined = C'est noté. On ne vous écrira plus. Votre clinique saura que vous avez dit non. Merci pour votre temps.
-welcome = Merci ! Le premier soir, à { $bedtime }, il y a une courte leçon. Puis viennent { $nights } soirs de pratique, de cinq minutes environ. Gardez de l'eau et les petits bonbons sous la main. Écrivez AIDE quand vous voulez.
+welcome = Merci ! Le premier soir, à { $bedtime }, il y a une courte leçon. Puis viennent { $nights } soirs de pratique, de cinq minutes environ. Gardez de l'eau et les petits bonbons sous la main. Écrivez INFO quand vous voulez.
 welcome-also = Bonjour ! Vous recevrez la pratique de chaque soir à { $bedtime }, comme le reste de la famille. Ceci n'est pas une ligne d'urgence. En cas d'urgence, appelez le { $emergency }.
 
 ## La leçon

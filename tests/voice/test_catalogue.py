@@ -58,6 +58,12 @@ SPOILED: list[tuple[str, Callable[[str], str], str, str]] = [
     ("parent", lambda text: text + "\nclock = 7\n", "clock", "no such text"),
     ("parent", lambda text: text.replace("note-kept = ", "note-kept = { $mood } "), "note-kept", "$mood"),
     ("parent", lambda text: text.replace("note-kept = ", "note-kept = { $position } "), "note-kept", "$position"),
+    (
+        "parent",
+        lambda text: text.replace("night-best = ", "night-best = { $position ->\n   *[left] L\n} "),
+        "night-best",
+        "-key",
+    ),
     ("parent", lambda text: text.replace("note-kept = ", "note-kept = { candy } "), "note-kept", "$size"),
     ("parent", lambda text: text.replace("note-kept = ", "note-kept = { nothing } "), "note-kept", "nothing"),
     ("parent", lambda text: text.replace("note-kept = ", "note-kept = { -brand } "), "note-kept", "-brand"),

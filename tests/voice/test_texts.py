@@ -15,6 +15,7 @@ from coachbot.programme.positions import Position
 from coachbot.programme.protocol import CandyKind
 from coachbot.reading import Mark, Wish, Word, read, request
 from coachbot.reading.causes import Cause
+from coachbot.triage import Level, assess
 from coachbot.voice.catalogue import Catalogue, Form
 from coachbot.voice.gsm import ALPHABET, EXTENSION, segments
 from coachbot.voice.proof import SAMPLES, TONES
@@ -300,9 +301,9 @@ WISHES = (
 )  # fmt: skip
 
 TYPED = {
-    "en": "YES|NO|NEXT|PAUSE|RESUME|LESSON|NOT TONIGHT|STOP|DELETE|START|HELP|bedtime 7:30 pm|bedtime 7 pm",
-    "es": "SI|NO|SIGUIENTE|PAUSA|REANUDAR|LECCION|HOY NO|BAJA|BORRAR|EMPEZAR|AYUDA|mejor a las 19:30|mejor a las 19:00",
-    "fr": "OUI|NON|SUIVANT|PAUSE|REPRENDRE|LEÇON|PAS CE SOIR|STOP|EFFACER|COMMENCER|AIDE|coucher 19 h 30|coucher 19 h",
+    "en": "YES|NO|NEXT|PAUSE|RESUME|LESSON|NOT TONIGHT|STOP|DELETE|START|INFO|bedtime 7:30 pm|bedtime 7 pm",
+    "es": "SI|NO|SIGUIENTE|PAUSA|REANUDAR|LECCION|HOY NO|BAJA|BORRAR|EMPEZAR|INFO|mejor a las 19:30|mejor a las 19:00",
+    "fr": "OUI|NON|SUIVANT|PAUSE|REPRENDRE|LEÇON|PAS CE SOIR|STOP|EFFACER|COMMENCER|INFO|coucher 19 h 30|coucher 19 h",
 }
 """The words that texts tell people to write, and what they are meant to do."""
 
@@ -319,7 +320,7 @@ def test_what_people_are_told_to_write_is_understood(catalogue: Catalogue, langu
 
 
 MARKS: dict[str, dict[str, Mark]] = {
-    "en": {"5": 5, "NOT DOWN": Word.NOT_DOWN, "SKIP": Word.SKIPPED},
+    "en": {"5": 5, "NO GO": Word.NOT_DOWN, "SKIP": Word.SKIPPED},
     "es": {"5": 5, "NO BAJO": Word.NOT_DOWN, "SALTAR": Word.SKIPPED},
     "fr": {"5": 5, "PAS DESCENDU": Word.NOT_DOWN, "SAUTER": Word.SKIPPED},
 }
@@ -333,7 +334,8 @@ def test_the_typed_answers_of_a_night_are_understood(catalogue: Catalogue, langu
     asked = say(catalogue, "ask-swallow", language, audience, "sms")
     for typed, mark in MARKS[language].items():
         assert typed in asked
-        assert read(typed, lang=language, order=order, asking=order[0]).ratings == {order[0]: mark}
+        for position in order:
+            assert read(typed, lang=language, order=order, asking=position).ratings == {position: mark}
     assert NO_BEST[language] in say(catalogue, "ask-best", language, audience, "sms")
     none = read(NO_BEST[language], lang=language, order=order, asking="best")
     assert not none.unclear
@@ -341,6 +343,14 @@ def test_the_typed_answers_of_a_night_are_understood(catalogue: Catalogue, langu
     for position in Position:
         name = catalogue.word("position", language, position=position)
         assert read(name.upper(), lang=language, order=order, asking="best").best is position
+
+
+@pytest.mark.parametrize(("language", "audience"), FAMILIES)
+def test_what_people_are_told_to_write_alarms_nobody(language: str, audience: Audience) -> None:
+    """Triage reads first: a word that we ask for must not stop practice. So it is INFO, since HELP is a cry."""
+    typed = [*TYPED[language].split("|"), *MARKS[language], NO_BEST[language]]
+    alarming = {one for one in typed if assess(one, lang=language, sender=audience.value).level is not Level.NONE}
+    assert alarming == set()
 
 
 @pytest.mark.parametrize(("language", "audience"), FAMILIES)
