@@ -8,6 +8,7 @@ from typing import Any
 
 import structlog
 import uvicorn
+from starlette.routing import BaseRoute
 
 from coachbot import logs
 from coachbot.bootstrap import Coachbot, beating, build
@@ -64,6 +65,9 @@ async def _serve(settings: Settings, parts: tuple[str, ...]) -> None:
             for part in parts:
                 group.create_task(_PARTS[part](coachbot, settings, stopped), name=part)
         log.info("stopped")
+    except ExceptionGroup as group:
+        # One part failed and took the others down with it: its own message is what helps.
+        raise group.exceptions[0] from None
     finally:
         store.close()
 
@@ -84,11 +88,16 @@ async def _heartbeat(coachbot: Coachbot, settings: Settings, stopped: asyncio.Ev
 
 
 async def _outbox(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
-    await coachbot.sender.run(stopped)
+    try:
+        await coachbot.sender.run(stopped)
+    finally:
+        for channel in coachbot.channels.values():
+            await channel.stop()
 
 
 async def _desk(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
-    app = build_app(coachbot, settings)
+    posts = [route for channel in coachbot.channels.values() for route in _routes(channel, coachbot)]
+    app = build_app(coachbot, settings, posts)
     port = int(settings.number("DESK_PORT"))
     config = uvicorn.Config(app, host=settings.get("DESK_HOST"), port=port, log_config=None, access_log=False)
     server = _Server(config)
@@ -96,6 +105,12 @@ async def _desk(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) 
     await stopped.wait()
     server.should_exit = True
     await serving
+
+
+def _routes(channel: Channel, coachbot: Coachbot) -> list[BaseRoute]:
+    """Where a channel's other side posts to, for one that is not polled."""
+    routes = getattr(channel, "routes", None)
+    return list(routes(coachbot.inbox.receive)) if routes else []
 
 
 class _Server(uvicorn.Server):

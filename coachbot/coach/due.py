@@ -44,10 +44,10 @@ def last_useful(case: Case, day: date) -> datetime:
 
 
 def next_free_evening(case: Case, now: datetime) -> date:
-    """The first local date whose evening is still to come and has no night yet."""
-    here = local(now, case.zone)
-    today = here.date()
-    tonight = now <= bedtime_on(case, today) and not (case.night and case.night.day >= today)
+    """The first local date whose evening is still to come and has neither a night nor the lesson yet."""
+    today = local(now, case.zone).date()
+    taken = (case.night and case.night.day >= today) or (case.learned and case.learned >= today)
+    tonight = now <= bedtime_on(case, today) and not taken
     return today if tonight else today + timedelta(days=1)
 
 

@@ -8,7 +8,7 @@ from coachbot.coach.events import Replied
 from coachbot.coach.turn import Rows, Turn, line
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Who
-from coachbot.reading import Asking, Reading, Wish, causes, read, request
+from coachbot.reading import Asking, Reading, Request, Wish, causes, read, request
 from coachbot.triage import Level, assess
 
 CORRECTABLE = (State.PRACTISING, State.PAUSED, State.FINISHED)
@@ -44,9 +44,7 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
     asked = turn.case.question
     if wish and asked and wish.wish in (Wish.YES, Wish.NO) and contact.role is Role.PARENT:
         answer_question(turn, contact, asked, event.message, yes=wish.wish is Wish.YES)
-    elif wish and wish.wish in INTERRUPTING and wishes.grant(turn, contact, wish):
-        return
-    elif _answered(turn, contact, event) or (wish and wishes.grant(turn, contact, wish)):
+    elif _granted_or_answered(turn, contact, event, wish):
         return
     elif turn.case.consent is None:
         _before_consent(turn, contact, wish.wish if wish else None, event.message)
@@ -56,6 +54,13 @@ def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
         _in_lesson(turn, contact, event, wish.wish if wish else None)
     else:
         _in_practice(turn, contact, event)
+
+
+def _granted_or_answered(turn: Turn, contact: Contact, event: Replied, wish: Request | None) -> bool:
+    """Wishes that interrupt, then a plain answer to the open question, then the other wishes."""
+    if wish and wish.wish in INTERRUPTING and wishes.grant(turn, contact, wish):
+        return True
+    return _answered(turn, contact, event) or (wish is not None and wishes.grant(turn, contact, wish))
 
 
 def _answered(turn: Turn, contact: Contact, event: Replied) -> bool:
@@ -123,11 +128,12 @@ def _in_practice(turn: Turn, contact: Contact, event: Replied) -> None:
 
 def _read(contact: Contact, text: str, night: Night, asked: Asking) -> Reading:
     """Read the answer to what was asked; whoever was asked for one swallow may also give all that are left at once."""
-    reading = read(text, lang=contact.language, order=night.order, asking=asked)
     left = [position for position in night.order if night.mark(position) is None]
-    if reading.unclear and isinstance(asked, Position) and len(left) > 1:
-        return read(text, lang=contact.language, order=left, asking="all")
-    return reading
+    if isinstance(asked, Position) and len(left) > 1:
+        whole = read(text, lang=contact.language, order=left, asking="all")
+        if len(whole.ratings) == len(left):
+            return whole
+    return read(text, lang=contact.language, order=night.order, asking=asked)
 
 
 def _answer(turn: Turn, contact: Contact, event: Replied, asked: Asking, reading: Reading) -> None:

@@ -1,6 +1,7 @@
 """The stage of a rehearsal: the very service, over SQLite in a folder of its own, with an invented family."""
 
 import tempfile
+from collections import defaultdict
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
@@ -13,7 +14,7 @@ from coachbot.channels.rehearsal import RehearsalChannel
 from coachbot.coach.case import Case, Role
 from coachbot.programme.screening import Neck
 from coachbot.programme.zones import instant, local
-from coachbot.service.enrolling import Family, Screened, enrol
+from coachbot.service.enrolling import Enrolled, Family, Screened, enrol, new_seed
 from coachbot.store import Store, Transaction, new_key
 
 PARENT, CHILD, CLINICIAN, BACKUP = "parent", "child", "clinician", "backup"
@@ -22,6 +23,7 @@ PHONES = (PARENT, CHILD, CLINICIAN, BACKUP)
 
 ON_CALL_NAME, BACKUP_NAME = "Dr Imani Osei", "Nurse Mika Lindqvist"
 
+EMERGENCY_NUMBER = "911"
 ZONE = "America/Edmonton"
 START = instant(date(2026, 10, 24), time(18, 45), ZONE)
 """A Saturday early evening a week before the clocks go back in much of North America."""
@@ -73,7 +75,7 @@ class Stage:
     clock: HandClock
     case_id: int
     codes: dict[Role, str] = field(default_factory=dict)
-    spoken: dict[str, list[Spoken]] = field(default_factory=lambda: {phone: [] for phone in PHONES})
+    spoken: defaultdict[str, list[Spoken]] = field(default_factory=lambda: defaultdict(list))
 
     @property
     def case(self) -> Case:
@@ -136,24 +138,27 @@ class Stage:
 
 @asynccontextmanager
 async def opened(wanted: Family = FAMILY, *, start: datetime = START) -> AsyncIterator[Stage]:
-    """A stage with a family enrolled and two clinicians on duty; its folder goes when it closes."""
+    """A stage in a folder of its own, which goes when it closes."""
     with tempfile.TemporaryDirectory(prefix="coachbot-rehearsal-") as folder:
         store = Store.open(f"sqlite:///{Path(folder) / 'rehearsal.sqlite3'}", new_key())
-        store.upgrade()
-        clock = HandClock(start.astimezone(UTC))
-        phones = RehearsalChannel(clock)
-        coachbot = build(store, {phones.name: phones}, emergency_number="911", clock=clock)
-        await phones.start(coachbot.inbox.receive)
         try:
-            case_id, codes = store.run(lambda tx: _cast(coachbot, tx, wanted))
-            yield Stage(coachbot, phones, clock, case_id, codes)
+            store.upgrade()
+            yield await cast(store, wanted, start=start)
         finally:
             store.close()
 
 
-def _cast(coachbot: Coachbot, tx: Transaction, wanted: Family) -> tuple[int, dict[Role, str]]:
-    now = coachbot.clock()
-    for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):
-        tx.clinicians.add(name, now, duty=duty, reach=("rehearsal", phone))
-    done = enrol(tx, wanted, emergency_number="911", seed=14, now=now)
-    return done.case.id, dict(done.codes)
+async def cast(store: Store, wanted: Family = FAMILY, *, start: datetime = START) -> Stage:
+    """Put an enrolled family and two clinicians on duty on stage, over an open store."""
+    clock = HandClock(start.astimezone(UTC))
+    phones = RehearsalChannel(clock)
+    coachbot = build(store, {phones.name: phones}, emergency_number=EMERGENCY_NUMBER, clock=clock)
+    await phones.start(coachbot.inbox.receive)
+
+    def enrolled(tx: Transaction) -> Enrolled:
+        for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):
+            tx.clinicians.add(name, clock.now, duty=duty, reach=(phones.name, phone))
+        return enrol(tx, wanted, emergency_number=EMERGENCY_NUMBER, seed=new_seed(tx), now=clock.now)
+
+    done = await store.transact(enrolled)
+    return Stage(coachbot, phones, clock, done.case.id, dict(done.codes))

@@ -34,8 +34,9 @@ class Files:
         if body.attachment is None or claimed.case_id is None:
             return None
         language, _, name = body.attachment.partition("/")
+        case_id = claimed.case_id
         try:
-            case = await self.store.read(lambda tx, one=claimed.case_id: tx.cases.load(one))
+            case = await self.store.read(lambda tx: tx.cases.load(case_id))
         except NoSuchCaseError:
             return None
         return await asyncio.to_thread(_MAKERS[name], case, language)

@@ -54,12 +54,15 @@ class Heartbeat:
         """One of a batch is at fault: take them one by one, and leave that one for a while."""
         due = await self.store.read(lambda tx: [case.id for case in tx.cases.claim_due(now, BATCH)])
         for case_id in due:
-            try:
-                await self.store.transact(lambda tx, one=case_id: self._tick(tx, [tx.cases.load(one)], now))
-            except Exception:
-                log.exception("tick_failed", case=case_id)
-                await self.store.transact(lambda tx, one=case_id: tx.cases.postpone(one, now + SETBACK))
+            await self._tick_one(case_id, now)
         return len(due)
+
+    async def _tick_one(self, case_id: int, now: datetime) -> None:
+        try:
+            await self.store.transact(lambda tx: self._tick(tx, [tx.cases.load(case_id)], now))
+        except Exception:
+            log.exception("tick_failed", case=case_id)
+            await self.store.transact(lambda tx: tx.cases.postpone(case_id, now + SETBACK))
 
     def _tick(self, tx: Transaction, cases: Sequence[Case], now: datetime) -> int:
         self.deciding.happen_many(tx, [(case, Ticked()) for case in cases], now)

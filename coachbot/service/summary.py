@@ -1,6 +1,6 @@
 """The summary that a clinician gets when a programme has ended: words, picture and paper."""
 
-from coachbot.coach.actions import Line, Say, Urgency
+from coachbot.coach.actions import Line, Say, Urgency, Value
 from coachbot.coach.case import Case
 from coachbot.coach.finish import first_and_last
 from coachbot.insight.favourite import estimate
@@ -27,6 +27,6 @@ def _lines(case: Case) -> list[Line]:
     found = estimate(case.protocol.positions, swallows(case))
     if found.favourite:
         percent = round(100 * found.probability[found.favourite])
-        args = {"favourite": found.favourite, "percent": percent}
+        args: dict[str, Value] = {"favourite": found.favourite, "percent": percent}
         lines.append(Line(id="summary-clear" if found.clear else "summary-unclear", args=args))
     return lines

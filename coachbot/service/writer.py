@@ -10,7 +10,7 @@ from coachbot.coach.case import Case, Contact, Role
 from coachbot.coach.texts import Audience
 from coachbot.programme.protocol import Who
 from coachbot.store import Clinician, Envelope, Transaction
-from coachbot.voice.catalogue import Catalogue
+from coachbot.voice.catalogue import Catalogue, Form
 
 TONES = ((8, "young"), (13, "middle"))
 """A child younger than so many years is spoken to in this tone; an older one as a teenager."""
@@ -68,7 +68,7 @@ class Writer:
 
     def words(self, lines: Iterable[Line], reader: Reader, common: Mapping[str, Value]) -> str:
         """Texts as this reader gets them, one paragraph each."""
-        form = "sms" if reader.channel in TYPED else "chat"
+        form: Form = "sms" if reader.channel in TYPED else "chat"
         return "\n\n".join(
             self.catalogue.render(line, language=reader.language, audience=reader.audience, common=common, form=form)
             for line in lines

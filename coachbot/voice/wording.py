@@ -48,8 +48,10 @@ class Wording:
             KeyError: there is no such text.
             LookupError: a variable is missing.
         """
-        message = self._bundles[language].get_message(name)
-        text, errors = self._bundles[language].format_pattern(message.value, args)
+        pattern = self._bundles[language].get_message(name).value
+        if pattern is None:
+            raise KeyError(name)
+        text, errors = self._bundles[language].format_pattern(pattern, args)
         if errors:
             raise LookupError(f"{self._file}: {name}: {errors[0]}")
         return str(text)
