@@ -84,9 +84,8 @@ lesson-went-down = It went down! Now you know how that feels. Thank you for tryi
 lesson-not-down = It did not go down. That is fine! You gave it a try, and that is what counts.
 lesson-later = No candy tonight. That is fine! You did the lesson, and that is what counts.
 lesson-done = { $tone ->
-    [young] That was the lesson! I will write at { $bedtime } next time. Then night one of { $nights } starts. Sleep well!
-    [teen] That was the lesson. I will write at { $bedtime }. Then night one of { $nights } starts. See you then.
-   *[middle] That was the lesson! I will write at { $bedtime }. Then night one of { $nights } starts. Sleep well!
+    [teen] That was the lesson. I will write at { $bedtime }. There are { $nights } nights in all. See you then.
+   *[middle] That was the lesson! I will write at { $bedtime }. There are { $nights } nights in all. Sleep well!
 }
 
 ## The night
@@ -103,7 +102,7 @@ night-howto = Sit tall. Head in place, candy far back, small sip, gulp!
     .sms = Sit tall, candy far back, small sip, gulp.
 night-safety = Is a grown-up with you? If not, wait for one. You can stop at any time.
     .sms = Is a grown-up with you? You can stop any time.
-night-late = I am late, sorry! Are you in bed? Then just sleep.
+night-late = Last time I could not write. That was my fault, sorry! We go on now.
 night-reminder = Did you do your moves? Tell me how it went. If not, that is fine.
 ask-swallow = { $tone ->
     [young] How was { $position }? Tap 1 to 5. 5 is easy. 1 is hard.
@@ -133,7 +132,7 @@ corrected-best = I fixed it. Best one tonight: { $position }.
 note-kept = Thank you! I kept your note.
 stale-button = That button is old. Please tap the new one.
 tonight-over = We stop for tonight. No more candy. Rest well!
-passed-on = Thank you! I sent that to your clinic. If it can not wait, tell a grown-up.
+passed-on = Thank you! I sent that to your clinic. If it can't wait, tell a grown-up.
 
 ## Wishes
 
@@ -148,7 +147,7 @@ bedtime-outside = I can just write from { $earliest } to { $latest }. Ask a grow
 candy-changed = You get a new candy: a { candy }. It starts next night.
 stopped = We stop here. Thank you for each try. Bye, { $child }!
 started = Hi { $child }, good to see you! I write at { $bedtime }.
-start-closed = I can not start this by myself. Ask a grown-up to call the clinic.
+start-closed = I can't start this by myself. Ask a grown-up to call the clinic.
 deleted = All that I knew is gone now. Take care!
 from-clinician =
     Your clinic says:
@@ -159,19 +158,19 @@ from-clinician =
 safety-breathing =
     Get a grown-up now! Call { $emergency } now.
     Do what they say on the phone.
-    I can not send help.
+    I can't send help.
 safety-allergy =
     Get a grown-up now! Call { $emergency } now.
     Do what they say on the phone.
-    I can not send help.
+    I can't send help.
 safety-object =
     Get a grown-up now! Call { $emergency } now.
     Do what they say on the phone.
-    I can not send help.
+    I can't send help.
 safety-poison =
     Get a grown-up now! Call { $emergency } now.
     Show them what it was.
-    I can not send help.
+    I can't send help.
 safety-self-harm =
     You are not alone. I am glad you told me.
     Go to a grown-up you trust now. Stay with them.
@@ -183,7 +182,7 @@ safety-danger =
 safety-urgent =
     Tell a grown-up now. They should call your clinic or a doctor today.
     Is it hard to breathe? Does it hurt? Then call { $emergency } now.
-    I can not send help.
+    I can't send help.
 safety-forced =
     You can stop. No one may force you to swallow. It is not your fault.
     Go to a grown-up you trust. If you are not safe, call { $emergency } now.
@@ -280,13 +279,13 @@ tip-slouch-1 = Try this game: a string pulls you up by the top of your head. How
 tip-slouch-2 = Try this game: sit with a small book on your head. Can you keep it there? Now put it down and swallow.
 tip-front-1 = Try this game: the candy is a bus. The stop is at the back of your tongue. Park it there!
 tip-front-2 = Try this game: look in a mirror. Tongue out. Put the candy far back. Can you still see it?
-tip-water-1 = Try this game: your candy can not swim. Take such a small sip that it stays in its seat.
+tip-water-1 = Try this game: your candy can't swim. Take such a small sip that it stays in its seat.
 tip-water-2 = Try this game: pour one small sip in a cup. Make it all gone in one gulp!
 tip-bite-1 = Try this game: your teeth are asleep. Shh! Do not wake them till it is gone.
 tip-bite-2 = Try this game: hold the cup at your lips. Candy, sip, gulp! How fast can you be?
 tip-fear-1 = Try this game: blow out three cakes full of lights. Blow slow! Now your throat is soft.
 tip-fear-2 = It is fine to be scared. Hold a hand. You say when to go.
-tip-taste-1 = Try this game: take a cold sip first. It makes your tongue sleepy. Then it can not taste much.
+tip-taste-1 = Try this game: take a cold sip first. It makes your tongue sleepy. Then it can't taste much.
 tip-taste-2 = Does it taste bad? Tell a grown-up. Your clinic can pick a new one.
 tip-tired-1 = Try this game: shake your arms, shake your legs, and stop. Now you are awake for one swallow.
 tip-tired-2 = So tired? Do just two moves. That counts too.

@@ -77,7 +77,7 @@ lesson-unclear = We did not get that. When you are ready for the next step, tap 
 lesson-went-down = It went down! Now { $child } knows how that feels. Thank you both for the time you took.
 lesson-not-down = It did not go down, and that is fine. It was only the first try. { $child } did the lesson, and that is what counts tonight.
 lesson-later = No candy tonight, and that is fine. { $child } did the lesson, and that is what counts.
-lesson-done = That was the lesson. We write again at { $bedtime } tomorrow for the first of { $nights } nights. Write LESSON to see it again.
+lesson-done = That was the lesson. The next message comes at { $bedtime }. There are { $nights } nights of practice in all. Write LESSON to see it again.
 
 ## The night
 
@@ -90,8 +90,8 @@ night-howto = Sit up tall. Head in place, candy far back on the tongue, a small 
     .sms = Sit tall, candy far back on tongue, small sip.
 night-safety = Stay close the whole time. Never force it. If { $child } chokes, call { $emergency } and use your first aid.
     .sms = Stay close, never force. Choking: call { $emergency }.
-night-late = We are late tonight, and that is our fault. If it is too late for you, just leave it.
-    .sms = We are late, sorry. Too late? Just leave it.
+night-late = Our last message did not reach you in time. That was our fault, and nothing is lost.
+    .sms = Our last message came too late, sorry. Nothing is lost.
 night-reminder = A small note in case the evening ran away with you. If you practiced, tell us how it went. If not, that is fine too.
     .sms = If you practiced tonight, tell us how it went. If not, that is fine too.
 ask-swallow = How was { $position }? Tap 1 to 5. 5 means easy, 1 means hard. You can add a note in words.
@@ -119,11 +119,12 @@ corrected-best = Changed. Best tonight: { $position }.
 note-kept = Thank you. Your note is kept for your clinic.
 stale-button = That button is from an old message. Please use the newest one.
 tonight-over = Tonight's practice is over. No more candy tonight. Rest well.
-passed-on = Thank you. We passed this on to your clinic. If it can not wait, please call them.
+passed-on = Thank you. We passed this on to your clinic. If it cannot wait, please call them.
 
 ## Wishes
 
 help = We write each night at { $bedtime }. You can say: PAUSE, RESUME, LESSON, NOT TONIGHT, STOP, DELETE, or a new time such as "bedtime 7:30 pm". For more, call your clinic. This is not an emergency line. In an emergency, call { $emergency }.
+    .sms = The practice coach of your clinic, one practice a night at { $bedtime }. Message rates may apply. Say PAUSE, RESUME, LESSON, NOT TONIGHT, STOP, DELETE, or a new time such as "bedtime 7:30 pm". For more, call your clinic. In an emergency, call { $emergency }.
 paused = Practice is paused. Write RESUME when you are ready. There is no rush.
 paused-until = Practice is paused. We write again on { $day }. Write RESUME to start sooner.
 paused-reply = Thank you. We passed this on to your clinic. Practice is still paused. Write RESUME when you are ready.
@@ -133,7 +134,7 @@ bedtime-outside = We can only write from { $earliest } to { $latest }. Please se
 candy-changed = Your clinic chose a new candy: a { candy }. Please use it from the next night on.
 stopped = We have stopped. You will not hear from us again. Write START if you change your mind. Thank you for all your practice.
 started = Welcome back! We write at { $bedtime }.
-start-closed = We can not start again from here. Please ask your clinic.
+start-closed = We cannot start again from here. Please ask your clinic.
 delete-ask = This erases all that we keep about { $child }, for good. Are you sure?
     .sms = This erases all that we keep about { $child }, for good. Are you sure? Reply YES or NO.
 delete-kept = Fine, we keep it all as it was.
@@ -149,30 +150,30 @@ from-clinician =
 safety-breathing =
     Call { $emergency } now.
     Do what your first-aid training taught you.
-    This chat can not send help.
+    This chat cannot send help.
 safety-allergy =
     Call { $emergency } now.
     Do what your first-aid training taught you.
-    This chat can not send help.
+    This chat cannot send help.
 safety-object =
     Call { $emergency } now. Do not wait for signs.
     Do what your first-aid training taught you.
-    This chat can not send help.
+    This chat cannot send help.
 safety-poison =
     Call { $emergency } now. Keep the pack at hand.
     Do what your first-aid training taught you.
-    This chat can not send help.
+    This chat cannot send help.
 safety-self-harm =
     Call { $emergency } now if life is at risk.
     Stay close to each other. No one should be alone tonight.
-    You are not alone in this. Your clinic has been told. This chat can not send help.
+    You are not alone in this. Your clinic has been told. This chat cannot send help.
 safety-danger =
     Call { $emergency } now if anyone is not safe.
-    Go to a safe place if you can. Your clinic has been told. This chat can not send help.
+    Go to a safe place if you can. Your clinic has been told. This chat cannot send help.
 safety-urgent =
     Call your clinic or a doctor today, even if { $child } seems fine.
     Call { $emergency } at once for: hard or noisy breathing, drooling, blue lips, pain, or a voice that has changed.
-    This chat can not send help.
+    This chat cannot send help.
 safety-forced =
     Please stop for tonight. A swallow must never be forced.
     If anyone is not safe, call { $emergency } now.
@@ -197,7 +198,7 @@ concern-pressure = It is easy to push when you care so much. Let it go for tonig
 concern-exhausted = You are doing a lot, and it shows. Rest comes first, for you too. Nothing is lost. Your clinic has been told.
 concern-shame = No one has failed here. Many children find this hard, and so do many adults. Thank you for telling us. Your clinic has been told.
 concern-ill = Sorry to hear that. Please do not practice while { $child } is ill. Call your doctor if you are worried. Write PAUSE to take a break. Your clinic has been told.
-medicine = We can not answer questions about medicine. Please ask your pharmacist or the person who prescribed it. Do not change, crush or split it before you ask. Your clinic has been told.
+medicine = We cannot answer questions about medicine. Please ask your pharmacist or the person who prescribed it. Do not change, crush or split it before you ask. Your clinic has been told.
 
 ## The end
 
@@ -278,7 +279,7 @@ tip-slouch-2 = A tip: before each swallow, both of you stretch up as if a string
 tip-front-1 = A tip: the candy may lie too far in front. There it floats when the water comes. Set it on the back half of the tongue, in the middle.
 tip-front-2 = A tip: { $child } can check the spot in a mirror first. Tongue out, candy far back, tongue in, sip, swallow.
 tip-water-1 = A tip: try less water. In a full mouth the candy swims, and the throat has to swallow twice. A small mouthful goes down in one go.
-tip-water-2 = A tip: pour one small mouthful into a cup, and no more. Then { $child } can not take too much by mistake.
+tip-water-2 = A tip: pour one small mouthful into a cup, and no more. Then { $child } cannot take too much by mistake.
 tip-bite-1 = A tip: biting is a habit, not a fault. Teeth stay apart and the tongue stays flat. Sip right after the candy, so there is no time to chew.
 tip-bite-2 = A tip: let { $child } hold the sip in a cup, ready at the lips. Candy, sip, swallow: the quicker it goes, the less there is to bite.
 tip-fear-1 = A tip: slow it down. Three slow breaths out before each swallow make the throat soft. Start with plain water if you like.

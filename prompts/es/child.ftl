@@ -84,9 +84,8 @@ lesson-went-down = ¡Bajó! Ya sabes qué se siente. Gracias por probar.
 lesson-not-down = No bajó. ¡Y está bien! Probaste, y eso vale.
 lesson-later = Hoy sin caramelo. ¡Y está bien! Hiciste la lección, y eso vale.
 lesson-done = { $tone ->
-    [young] ¡Esa fue la lección! Te escribo a las { $bedtime }. Va a ser la noche uno de { $nights }. ¡Que duermas bien!
-    [teen] Esa fue la lección. Te escribo a las { $bedtime }. Va a ser la noche uno de { $nights }. Nos vemos.
-   *[middle] ¡Esa fue la lección! Te escribo a las { $bedtime }. Va a ser la noche uno de { $nights }. ¡Que duermas bien!
+    [teen] Esa fue la lección. Te escribo a las { $bedtime }. Son { $nights } noches en total. Nos vemos.
+   *[middle] ¡Esa fue la lección! Te escribo a las { $bedtime }. Son { $nights } noches en total. ¡Que duermas bien!
 }
 
 ## La noche
@@ -103,7 +102,7 @@ night-howto = La espalda recta. La cabeza en su sitio, el caramelo atrás, un so
     .sms = Espalda recta, caramelo atrás, un sorbo, ¡glup!
 night-safety = ¿Hay un adulto contigo? Si no, espera. Para cuando quieras.
     .sms = ¿Hay un adulto contigo? Para cuando quieras.
-night-late = Hoy llego tarde, ¡perdón! ¿Estás en la cama? Pues a dormir.
+night-late = La otra vez no pude escribir. Fue culpa mía, ¡perdón! Hoy seguimos.
 night-reminder = ¿Hiciste lo de hoy? Dime cómo fue. Si no, está bien.
 ask-swallow = { $tone ->
     [young] ¿Cómo fue { $position }? Toca de 1 a 5. El 5 es fácil. El 1 cuesta.

@@ -18,8 +18,8 @@ alert =
        *[other] AVISO
     } { $code }: { $child }, { category }. "{ $words }" Responda TOMAR { $code }.
 alert-again = Nadie se ha hecho cargo todavía. Este es el aviso número { $steps }.
-alert-hold = La práctica está parada hasta que alguien de la clínica la reabra con una nota.
-    .sms = La práctica está parada. Para reabrirla responda REABRIR y el código, luego una nota.
+alert-hold = La práctica está suspendida hasta que alguien de la clínica la reabra con una nota.
+    .sms = La práctica está suspendida. Para reabrirla responda REABRIR y el código, luego una nota.
 alert-missed = AVISO { $code }: { $child } lleva { $count } noches seguidas sin practicar. Una llamada puede ayudar a la familia.
     .sms = AVISO { $code }: { $child } lleva { $count } noches seguidas sin practicar. Responda TOMAR { $code }.
 alert-unreachable = AVISO { $code }: los mensajes a la familia de { $child } ya no llegan. Búsquela por otra vía.
@@ -49,7 +49,7 @@ alert-taken-already = { $by } ya se hizo cargo.
 lift-ask-note = Para reabrir la práctica de { $child }, escriba en pocas palabras por qué vuelve a ser segura. Se guardan su nombre y la nota.
 end-ask-note = Para terminar el programa de { $child }, escriba en pocas palabras por qué. Se guardan su nombre y la nota. No se puede deshacer.
 lift-done = { $by } reabrió la práctica de { $child }. La familia ya lo sabe.
-lift-not-held = La práctica de { $child } no está parada; no hay nada que reabrir.
+lift-not-held = La práctica de { $child } no está suspendida; no hay nada que reabrir.
 ended-already = El programa de { $child } ya terminó.
 no-such-alert = No existe ese aviso. Use los botones del mensaje más nuevo.
     .sms = No existe ese aviso. Mire el código en el mensaje más nuevo.

@@ -77,7 +77,7 @@ lesson-unclear = Eso no lo entendimos. Para ir al paso que sigue, toque Siguient
 lesson-went-down = ¡Bajó! Ahora { $child } sabe qué se siente. Gracias a los dos por este rato.
 lesson-not-down = No bajó, y está bien. Fue la primera vez. { $child } hizo la lección, y eso es lo que vale hoy.
 lesson-later = Hoy sin caramelo, y está bien. { $child } hizo la lección, y eso es lo que vale.
-lesson-done = Esa fue la lección. Mañana a las { $bedtime } le escribimos para la primera de { $nights } noches. Escriba LECCIÓN para verla otra vez.
+lesson-done = Esa fue la lección. El próximo mensaje llega a las { $bedtime }. Son { $nights } noches de práctica en total. Escriba LECCIÓN para verla otra vez.
 
 ## La noche
 
@@ -90,8 +90,8 @@ night-howto = La espalda recta. La cabeza en su sitio, el caramelo atrás en la 
     .sms = Espalda recta, caramelo atrás, sorbo pequeño.
 night-safety = Esté cerca todo el rato. Nunca obligue. Si { $child } se ahoga, llame al { $emergency } y haga sus primeros auxilios.
     .sms = Esté cerca, nunca obligue. Si se ahoga: { $emergency }.
-night-late = Hoy llegamos tarde, y es culpa nuestra. Si ya es muy tarde, déjelo.
-    .sms = Llegamos tarde, perdón. ¿Muy tarde? Déjelo.
+night-late = Nuestro último mensaje no llegó a tiempo. Fue culpa nuestra, y nada se pierde.
+    .sms = El último mensaje llegó tarde, perdón. Nada se pierde.
 night-reminder = Una nota por si la tarde se le fue volando. Si practicaron, cuéntenos cómo fue. Si no, está bien también.
     .sms = Si hoy practicaron, cuéntenos cómo fue. Si no, está bien también.
 ask-swallow = ¿Cómo fue { $position }? Toque de 1 a 5. El 5 es fácil, el 1 es difícil. Puede añadir una nota.
@@ -124,6 +124,7 @@ passed-on = Gracias. Se lo pasamos a su clínica. Si no puede esperar, llame a l
 ## Lo que se puede pedir
 
 help = Escribimos cada noche a las { $bedtime }. Puede decir: PAUSA, REANUDAR, LECCIÓN, HOY NO, BAJA, BORRAR, o una hora nueva, como "mejor a las 19:30". Para lo demás, llame a su clínica. Esto no es una línea de emergencias. En una emergencia, llame al { $emergency }.
+    .sms = La práctica de su clínica, una vez cada noche a las { $bedtime }. Los mensajes pueden tener costo. Diga PAUSA, REANUDAR, LECCIÓN, HOY NO, BAJA, BORRAR, o una hora nueva, como "mejor a las 19:30". Para lo demás, llame a su clínica. En una emergencia, llame al { $emergency }.
 paused = La práctica está en pausa. Escriba REANUDAR cuando quieran volver. No hay prisa.
 paused-until = La práctica está en pausa. Le escribimos de nuevo el { $day }. Escriba REANUDAR para volver antes.
 paused-reply = Gracias. Se lo pasamos a su clínica. La práctica sigue en pausa. Escriba REANUDAR cuando quieran volver.
@@ -178,10 +179,10 @@ safety-forced =
     Si alguien está en peligro, llame al { $emergency } ya.
     Su clínica ya lo sabe y va a hablar con ustedes.
 safety-child-wrote = Se lo mandamos también a usted, pues { $child } nos acaba de escribir.
-hold = La práctica está parada. No más caramelos hasta que su clínica diga. Su clínica ya lo sabe.
-    .sms = Práctica parada. No más caramelos hasta que su clínica diga. Ya lo sabe.
-hold-reply = Gracias. Se lo pasamos a su clínica. La práctica sigue parada. En una emergencia, llame ya al { $emergency }.
-hold-by-clinician = Su clínica paró la práctica. No más caramelos hasta que diga. Allí le pueden contar por qué.
+hold = La práctica está suspendida. No más caramelos hasta que su clínica diga. Su clínica ya lo sabe.
+    .sms = Práctica suspendida. No más caramelos hasta que su clínica diga. Ya lo sabe.
+hold-reply = Gracias. Se lo pasamos a su clínica. La práctica sigue suspendida. En una emergencia, llame ya al { $emergency }.
+hold-by-clinician = Su clínica suspendió la práctica. No más caramelos hasta que diga. Allí le pueden contar por qué.
 hold-lifted = Buenas noticias: su clínica dice que se puede seguir. Le escribimos a las { $bedtime }.
 hold-lifted-rest = Su clínica ya cerró el aviso. No tiene que hacer nada.
 watch-ask = ¿Cómo está { $child } hoy? Fíjese si hay: tos que no se va, ruido al respirar, respiración rápida, fiebre, voz ronca, babeo, dolor de pecho o de garganta. ¿Hay algo de esto?

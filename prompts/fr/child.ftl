@@ -84,9 +84,8 @@ lesson-went-down = C'est descendu ! Tu sais ce que ça fait. Merci d'avoir essa
 lesson-not-down = Pas descendu. C'est bien quand même ! Tu as essayé, et ça compte.
 lesson-later = Pas de bonbon ce soir. C'est bien quand même ! Tu as fait la leçon, et ça compte.
 lesson-done = { $tone ->
-    [young] C'était la leçon ! Je t'écris à { $bedtime }. Ce sera le soir un sur { $nights }. Dors bien !
-    [teen] C'était la leçon. Je t'écris à { $bedtime }. Ce sera le soir un sur { $nights }. À bientôt.
-   *[middle] C'était la leçon ! Je t'écris à { $bedtime }. Ce sera le soir un sur { $nights }. Dors bien !
+    [teen] C'était la leçon. Je t'écris à { $bedtime }. Il y a { $nights } soirs en tout. À bientôt.
+   *[middle] C'était la leçon ! Je t'écris à { $bedtime }. Il y a { $nights } soirs en tout. Dors bien !
 }
 
 ## Le soir
@@ -103,7 +102,7 @@ night-howto = Le dos droit. La tête en place, le bonbon au fond, une gorgée, g
     .sms = Dos droit, bonbon au fond, une gorgée, glou !
 night-safety = Un adulte est avec toi ? Sinon, attends. Tu peux dire stop quand tu veux.
     .sms = Un adulte est avec toi ? Tu peux dire stop.
-night-late = Je suis en retard, pardon ! Tu es au lit ? Alors dors.
+night-late = La dernière fois, je n'ai pas pu écrire. C'est ma faute, pardon ! On reprend.
 night-reminder = Tu l'as fait ? Dis-moi comment c'était. Sinon, c'est bien aussi.
 ask-swallow = { $tone ->
     [young] C'était comment, { $position } ? Touche de 1 à 5. Le 5 est facile. Le 1 est dur.

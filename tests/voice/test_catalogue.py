@@ -3,10 +3,13 @@
 import shutil
 from collections.abc import Callable
 from datetime import date, time
+from functools import cache
 from pathlib import Path
 from typing import cast
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from coachbot.coach.actions import Line, Value
 from coachbot.coach.texts import Audience
@@ -20,10 +23,16 @@ COMMON: dict[str, Value] = {"child": "Sam", "emergency": "112", "tone": "middle"
 PARENT, CHILD, CLINICIAN = Audience.PARENT, Audience.CHILD, Audience.CLINICIAN
 
 
-@pytest.fixture(scope="module")
-def catalogue() -> Catalogue:
+@cache
+def ours() -> Catalogue:
     """The project's own texts."""
     return Catalogue.load()
+
+
+@pytest.fixture
+def catalogue() -> Catalogue:
+    """The same, as most tests take it."""
+    return ours()
 
 
 @pytest.fixture
@@ -108,8 +117,8 @@ def test_a_clinic_may_put_its_own_words_in_place_of_single_texts(tmp_path: Path)
     (tmp_path / "es" / "parent.ftl").write_text("note-kept = Lo guardamos, { $child }.\n", encoding="utf-8")
     catalogue = Catalogue.load(overrides=tmp_path)
     assert say(catalogue, "note-kept", "es") == "Lo guardamos, Sam."
-    assert say(catalogue, "note-kept", "en") == say(Catalogue.load(), "note-kept", "en")
-    assert say(catalogue, "passed-on", "es") == say(Catalogue.load(), "passed-on", "es")
+    assert say(catalogue, "note-kept", "en") == say(ours(), "note-kept", "en")
+    assert say(catalogue, "passed-on", "es") == say(ours(), "passed-on", "es")
 
 
 @pytest.mark.parametrize(
@@ -195,6 +204,16 @@ def test_a_name_is_set_as_it_stands(catalogue: Catalogue) -> None:
         common = {**COMMON, "child": name}
         shown = catalogue.render(Line(id="certificate"), language="en", audience=PARENT, common=common)
         assert shown.startswith(f"This is for {name}.")
+
+
+@given(name=st.text(min_size=1, max_size=3000), tone=st.text(max_size=8))
+def test_no_name_breaks_a_text(name: str, tone: str) -> None:
+    """Whatever a name is made of, it stands in the text as it is, and an unknown tone gets the middle wording."""
+    common = {"child": name, "emergency": "112", "tone": tone}
+    shown = ours().render(Line(id="consent-wait"), language="en", audience=CHILD, common=common)
+    assert shown == f"Hi {name}! A grown-up has to say yes first. Ask them to look at their phone."
+    posture = ours().render(Line(id="lesson-posture"), language="en", audience=CHILD, common={**common, "tone": "old"})
+    assert posture.startswith("Sit tall on a firm chair.")
 
 
 def test_long_words_of_a_clinician_arrive_whole(catalogue: Catalogue) -> None:

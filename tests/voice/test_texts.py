@@ -143,6 +143,26 @@ def test_the_longest_nightly_prompt_fits(catalogue: Catalogue, language: str, au
         assert segments(nightly(catalogue, language, audience, "sms", candy, tone)) <= 2
 
 
+@pytest.mark.parametrize(("language", "audience"), FAMILIES)
+def test_the_longest_step_of_the_lesson_fits_under_its_picture(
+    catalogue: Catalogue, language: str, audience: Audience
+) -> None:
+    """The first step of an evening comes with a greeting and the safety line before it."""
+    steps = [name for name in TEXTS if name.startswith("lesson-")]
+    for tone in TONES:
+        said = {name: say(catalogue, name, language, audience, tone=tone) for name in (*steps, "night-safety")}
+        before = max(len(said["lesson-intro"]), len(said["lesson-again"])) + len(said["night-safety"]) + 4
+        assert before + max(map(len, said.values())) + 4 * len(LONGEST_NAME) <= CAPTION
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_button_can_be_read_on_a_small_phone(catalogue: Catalogue, language: str) -> None:
+    """A label of more than two dozen letters is cut by some phones (common practice, no source)."""
+    for where, words in everything(catalogue, language, *Audience):
+        if "/button-" in where:
+            assert len(words) <= 24, where
+
+
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_question_for_a_rating_takes_one_segment(catalogue: Catalogue, language: str) -> None:
     """Asked five times a night, it must be cheap."""
