@@ -103,7 +103,7 @@ def test_shortened_text_ends_at_a_word() -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_dates_are_written_as_people_write_them(language: str) -> None:
-    """Every month as Unicode's CLDR writes long dates (by Babel); French says 1er for the first, which CLDR does not."""
+    """Long dates as Unicode's CLDR writes them (by Babel); French says 1er for the first, which CLDR does not."""
     for month in range(1, 13):
         day = date(2026, month, 1 + month)
         assert Say(language).date(day) == format_date(day, "long", locale=language)
