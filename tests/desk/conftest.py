@@ -1,0 +1,63 @@
+"""A desk over an empty store, and people who are signed in."""
+
+from collections.abc import Iterator
+
+import pytest
+from argon2 import PasswordHasher
+
+from coachbot.bootstrap import build
+from coachbot.channels.rehearsal import RehearsalChannel
+from coachbot.desk import accounts
+from coachbot.desk.wording import Wording
+from coachbot.settings import Settings
+from coachbot.store import Store
+from coachbot.voice.catalogue import Catalogue
+from conftest import KEY
+from helpers.desk_bench import ORIGIN, Bench, Browser, Clock, SignedIn
+
+
+@pytest.fixture(scope="session", autouse=True)
+def quick() -> Iterator[None]:
+    """Texts are read once for all tests, and passwords hashed with the least work: neither changes a promise."""
+    texts, hasher = Catalogue.load(), PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(Catalogue, "load", lambda **_: texts)
+        wording = Wording.load()
+        patch.setattr(Wording, "load", lambda: wording)
+        patch.setattr(accounts, "_hasher", hasher)
+        patch.setattr(accounts, "_NOBODY", hasher.hash("nobody's"))
+        yield
+
+
+@pytest.fixture
+def store(sqlite_url: str) -> Iterator[Store]:
+    """An empty store; what the desk asks of it is the same over both databases."""
+    store = Store.open(sqlite_url, KEY)
+    yield store
+    store.close()
+
+
+@pytest.fixture
+def bench(store: Store) -> Bench:
+    """A desk with one clinician on call."""
+    clock = Clock()
+    phones = RehearsalChannel(clock)
+    coachbot = build(store, {"rehearsal": phones}, emergency_number="112", clock=clock)
+    made = Bench(coachbot, Settings({"COACHBOT_DESK_URL": ORIGIN}), clock, phones)
+    store.run(lambda tx: tx.clinic.beat("test", clock.now))
+    made.add("Imani Osei", "clinician", duty="on_call", reach=("rehearsal", "osei"))
+    return made
+
+
+@pytest.fixture
+def signed_in(bench: Bench) -> SignedIn:
+    """A browser signed in by role."""
+    names = {"clinician": "Imani Osei", "lead": "Lindiwe Sato", "researcher": "Ravi Lund"}
+
+    def sign_in(role: str) -> Browser:
+        name = names[role]
+        if name not in bench.people:
+            bench.add(name, role)
+        return bench.sign_in(name)
+
+    return sign_in
