@@ -57,10 +57,10 @@ def _hour_and_minute(numbers: Sequence[int], words: set[str]) -> tuple[int | Non
     if not 1 <= len(numbers) <= 2:  # noqa: PLR2004  # an hour, and perhaps minutes
         return None, 0
     hour, minute = numbers[0], numbers[1] if len(numbers) > 1 else 0
+    if "quarter_to" in words:
+        return hour - 1, 45
     if {"half", "quarter"} & words:
-        minute = 30 if "half" in words else 15
-    if "to" in words:
-        return hour - 1, 60 - minute
+        return hour, 30 if "half" in words else 15
     return hour, minute
 
 

@@ -46,6 +46,8 @@ def read(text: str, *, lang: str, order: Sequence[Position], asking: Asking) -> 
                 return _reading(written, _heard(scanned, order, manner), order, asking)
             except Unbound:
                 continue
+    elif asking == "note":
+        return Reading(note=text.strip())
     return _UNCLEAR
 
 
