@@ -5,7 +5,7 @@ from collections.abc import Callable
 from datetime import datetime
 from uuid import uuid4
 
-from coachbot.channels.base import ChannelError, Ending, Incoming, Outgoing, Receipt, Receive
+from coachbot.channels.base import ChannelError, Ending, Hear, Incoming, Outgoing, Receipt, Receive
 from coachbot.channels.pace import Pace
 
 
@@ -22,7 +22,7 @@ class RehearsalChannel:
         self._receive: Receive | None = None
         self._failures: deque[Receipt] = deque()
 
-    async def start(self, receive: Receive) -> None:
+    async def start(self, receive: Receive, _hear: Hear | None = None, /) -> None:
         """Let the phones be used."""
         self._receive = receive
 

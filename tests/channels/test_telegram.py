@@ -295,7 +295,7 @@ async def test_nothing_is_confirmed_before_it_is_kept(
 
 async def test_a_message_in_hand_at_a_crash_comes_again_with_the_same_id(telegram_peer: TelegramPeer) -> None:
     """Kept, but not confirmed: the next process gets it once more and can recognise it."""
-    seen: list[str] = []
+    seen: list[str | None] = []
     struck = asyncio.Event()
 
     async def keep_and_die(incoming: Incoming) -> None:

@@ -11,7 +11,7 @@ from telegram import LinkPreviewOptions, Message
 from telegram.error import InvalidToken, RetryAfter, TelegramError
 from telegram.helpers import create_deep_linked_url
 
-from coachbot.channels.base import ChannelError, Ending, Outgoing, Receipt, Receive
+from coachbot.channels.base import ChannelError, Ending, Hear, Outgoing, Receipt, Receive
 from coachbot.channels.pace import Pace
 from coachbot.channels.telegram.bot import make_bot
 from coachbot.channels.telegram.endings import ending, wait
@@ -55,7 +55,7 @@ class TelegramChannel:
         self._task: asyncio.Task[None] | None = None
         self._username: str | None = None
 
-    async def start(self, receive: Receive) -> None:
+    async def start(self, receive: Receive, _hear: Hear | None = None, /) -> None:
         """Begin to take messages in. That Telegram is out of reach is waited out, that it refuses the token is not.
 
         Raises:
