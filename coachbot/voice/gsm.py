@@ -28,7 +28,8 @@ _PLAIN = str.maketrans(
 
 def fold(text: str) -> str:
     """The text with as many letters as possible in the alphabet: what is outside loses its accent if that helps."""
-    return "".join(map(_folded, text.translate(_PLAIN)))
+    close = text.replace("«\u00a0", "«").replace("\u00a0»", "»")
+    return "".join(map(_folded, close.translate(_PLAIN)))
 
 
 def _folded(letter: str) -> str:

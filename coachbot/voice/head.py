@@ -105,8 +105,8 @@ class Head:
 
     def _fringe(self, across: float) -> float:
         """How high the hair ends: in waves that lie flat where the head turns away."""
-        facing = max(0.0, cos(radians(across + self.turn)))
-        return 39 - (across / 34) ** 2 + 7 * facing * sin(radians(across * 9))
+        facing = max(0.0, cos(radians(across + self.turn)) - 0.3)
+        return 39 - (across / 34) ** 2 + 9 * facing * cos(radians(across * 9))
 
 
 def _ear(x: float, y: float) -> str:

@@ -51,7 +51,7 @@ def test_segments_are_counted_as_the_standard_sizes_them(text: str, parts: int) 
     ("text", "folded"),
     [
         ("Leçon d’été à Noël…", "Lecon d'été à Noel..."),
-        ("«\u00a0plutôt 19\u00a0h\u00a0»", '" plutot 19 h "'),
+        ("«\u00a0plutôt 19\u00a0h\u00a0»", '"plutot 19 h"'),
         ("¿Cuánto bajó el niño?", "¿Cuanto bajo el niño?"),
         ("cœur, Œuf", "coeur, OEuf"),
         ("李 😀", "李 😀"),
