@@ -5,36 +5,32 @@ likings of the last night (`ratings_filter`) and from how often the candy went d
 (quasi-random, Owen, ACM TOMACS 1998;8:71), so the same swallows always give the same answer.
 """
 
-import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from types import MappingProxyType
 
 import numpy as np
-from scipy.special import betainc, ndtr, ndtri
+from scipy.special import betainc, ndtri
 from scipy.stats import qmc
 
 from coachbot.insight.ratings_filter import Array, Likings, likings
 from coachbot.insight.swallows import Swallow
 from coachbot.programme.positions import Position
 
-CLEAR = 0.8
-"""The probability from which a favourite is called clear."""
+CLEAR = 0.87
+"""The probability from which a favourite is called clear. Of all that pass it, nine in ten or more are right."""
 
-TEMPER = 1.0
-"""The power that probabilities are raised to, so that they come true as often as they say."""
-
-LIKELY = 0.5
-"""The chance of being settled from which a number of further nights is named."""
+LIKELY = 0.4
+"""The chance of being clear on a further night from which that night is named: by then about half have been so."""
 
 MORE_NIGHTS = 14
 """The most further nights that are named."""
 
-DOWN_PRIOR = (3.0, 0.5)
+DOWN_PRIOR = (1.0, 0.2)
 """Swallows that went down and that did not, as if seen before the first: most candies go down."""
 
-FORGETTING = 0.85
+FORGETTING = 0.65
 """What a swallow's going down counts for a night later."""
 
 ENOUGH_NIGHTS = 3
@@ -76,12 +72,12 @@ def estimate(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Esti
     chance = _probability(found, _goes_down(ordered, swallows))
     best = int(chance.argmax())
     practised = len({swallow.night for swallow in swallows})
-    clear = practised >= ENOUGH_NIGHTS and bool(chance[best] >= CLEAR)
+    clear = practised >= ENOUGH_NIGHTS and bool(chance[best] >= CLEAR) and _last_down(ordered[best], swallows)
     return Estimate(
         favourite=ordered[best] if swallows else None,
         probability=MappingProxyType({position: float(chance[ordered.index(position)]) for position in positions}),
         clear=clear,
-        more_nights=0 if clear else _more_nights(found, chance, least=max(1, ENOUGH_NIGHTS - practised)),
+        more_nights=0 if clear else _more_nights(found, least=max(1, ENOUGH_NIGHTS - practised)),
     )
 
 
@@ -95,6 +91,12 @@ def _check(positions: Sequence[Position], swallows: Sequence[Swallow]) -> None:
         if (swallow.night, swallow.position) in seen:
             raise ValueError(f"night {swallow.night} has two swallows in {swallow.position}: keep the one that counts")
         seen.add((swallow.night, swallow.position))
+
+
+def _last_down(position: Position, swallows: Sequence[Swallow]) -> bool:
+    """Whether the position's last candy went down: else, however it was liked, it is not to be relied on."""
+    tried = [swallow for swallow in swallows if swallow.position is position]
+    return bool(tried) and max(tried, key=lambda swallow: swallow.night).went_down
 
 
 def _goes_down(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Array:
@@ -112,13 +114,10 @@ def _probability(found: Likings, goes_down: Array) -> Array:
     kept = found.weight > found.weight.max() * _NEGLIGIBLE
     size = len(goes_down)
     normal, uniform = _draws(size)
-    variances, axes = np.linalg.eigh(found.covariance[kept])
-    root = (axes * np.sqrt(variances)[:, None, :]) @ axes.transpose(0, 2, 1)
-    drawn = found.mean[kept][:, None, :] + normal @ root - _OUT * (uniform > goes_down)
+    drawn = found.mean[kept][:, None, :] + normal @ _root(found.covariance[kept]) - _OUT * (uniform > goes_down)
     best = drawn.argmax(axis=2)[:, :, None] == np.arange(size)
-    chance = (found.weight[kept] @ best.mean(axis=1)) ** TEMPER
-    shares: Array = chance / chance.sum()
-    return shares
+    chance: Array = found.weight[kept] @ best.mean(axis=1) / found.weight[kept].sum()
+    return chance
 
 
 @cache
@@ -132,26 +131,38 @@ def _draws(size: int) -> tuple[Array, Array]:
     return normal, uniform
 
 
-def _more_nights(found: Likings, chance: Array, least: int) -> int | None:
-    """The fewest nights, but `least`, after which the two likeliest positions are likely to be told apart.
+def _more_nights(found: Likings, least: int) -> int | None:
+    """The fewest nights, but `least`, after which a favourite is likely to be clear.
 
-    The difference of their likings is followed as a local level: each night it drifts and is seen once with noise. How
-    far its estimate will move is what its uncertainty is going to lose (Raiffa and Schlaifer, Applied Statistical
-    Decision Theory, 1961, preposterior analysis).
+    Looks ahead before the data are in (Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961, preposterior
+    analysis): each night the likings drift and each is seen once with noise; as much as their uncertainty is going
+    to lose by that, their estimate is going to move.
     """
-    second, first = np.argsort(chance, kind="stable")[-2:]
-    contrast = np.zeros(len(chance))
-    contrast[[first, second]] = 1, -1
-    means = found.mean @ contrast
-    apart = float(found.weight @ means)
-    unsure = float(found.weight @ (found.covariance @ contrast @ contrast + (means - apart) ** 2))
-    total = unsure
+    mean = found.weight @ found.mean
+    apart = found.mean - mean
+    unsure = np.tensordot(found.weight, found.covariance + apart[:, :, None] * apart[:, None, :], axes=1)
+    one = np.eye(len(mean))
+    moves = np.zeros_like(unsure)
     for nights in range(1, MORE_NIGHTS + 1):
-        total += 2 * found.drift
-        unsure += 2 * found.drift
-        unsure *= 2 * found.noise / (unsure + 2 * found.noise)
-        needed, moves = float(ndtri(CLEAR)) * math.sqrt(unsure), math.sqrt(total - unsure)
-        settled = ndtr((apart - needed) / moves) + ndtr((-apart - needed) / moves)
-        if nights >= least and settled >= LIKELY:
+        before = unsure + found.drift * one
+        unsure = before - before @ np.linalg.solve(before + found.noise * one, before)
+        moves += before - unsure
+        if nights >= least and _settled(mean, moves, unsure) >= LIKELY:
             return nights
     return None
+
+
+def _settled(mean: Array, moves: Array, unsure: Array) -> float:
+    """The chance that a position will be the best with a probability of `CLEAR`: means to come, then likings."""
+    normal, _ = _draws(len(mean))
+    to_come = mean + normal[:_DRAWS] @ _root(moves)
+    drawn = to_come[:, None, :] + normal[-_DRAWS:] @ _root(unsure)
+    best = drawn.argmax(axis=2)[:, :, None] == np.arange(len(mean))
+    return float((best.mean(axis=1).max(axis=1) >= CLEAR).mean())
+
+
+def _root(covariance: Array) -> Array:
+    """Symmetric square roots (..., k, k), which treat all positions alike."""
+    variances, axes = np.linalg.eigh(covariance)
+    root: Array = (axes * np.sqrt(np.maximum(variances, 0))[..., None, :]) @ np.swapaxes(axes, -1, -2)
+    return root

@@ -30,7 +30,7 @@ class World:
     nights: int = 14
     spread: float = 0.7
     center: float = 0.3
-    drift: float = 0.17
+    drift: float = 0.22
     pull: float = 0.0
     jump: float = 0.0
     leap: float = 1.5
@@ -40,7 +40,7 @@ class World:
     learning: float = 0.03
     tiredness: float = 0.12
     carry: float = 0.1
-    noise: float = 1.0
+    noise: float = 1.15
     heavy: bool = False
     level: tuple[float, float] = (3.3, 0.5)
     scale: tuple[float, float] = (0.7, 1.3)
