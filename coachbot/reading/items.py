@@ -77,10 +77,10 @@ def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item
     kind = _PLAINLY.get(heard.name, heard.name) if heard.section == "signs" else heard.section
     if kind == "roles":
         return [Item(_ALONE[heard.name], heard.name, found.start, found.end, roles | {heard.name})]
-    return [Item(kind, heard.name, found.start, found.end, roles)]
+    return [Item(kind, heard.name, found.start, found.end, roles | {heard.name})]
 
 
-_PLAINLY = {"plain": "word"}
+_PLAINLY = {"plain": "word", "weighty": "word"}
 _ALONE = {
     "count_before": "word",
     "count_after": "word",

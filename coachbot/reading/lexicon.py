@@ -21,7 +21,8 @@ _CLOSES = {"(": ")", "[": "]"}
 _CLOSING = frozenset(_CLOSES.values())
 _LONG_ENOUGH_TO_MISSPELL = 5
 _LONG_ENOUGH_TO_LEND = 3
-_LONG_ENOUGH_FOR_TWO_SLIPS = 8
+_LONG_ENOUGH_FOR_A_MARK = 8
+_LONG_ENOUGH_FOR_TWO_SLIPS = 9
 _TOO_LONG_TO_BE_A_WORD = 24
 _SPELLINGS_KEPT = 50_000
 _DRAWN_OUT = re.compile(r"(.)\1{2,}")
@@ -134,7 +135,7 @@ class Lexicon:
         if entry not in node.entries:
             node.entries += (entry,)
         if entry.section in self._forgiving:
-            self._aim(words)
+            self._aim(words, entry)
 
     def lend(self, words: Words, entry: Entry) -> None:
         """Learn a phrase of another language, unless this language uses the same words itself."""
@@ -145,7 +146,7 @@ class Lexicon:
         node = self._node(words)
         if not node.entries:
             node.entries = (entry,)
-            self._aim(words)
+            self._aim(words, entry)
 
     def _node(self, words: Words) -> _Node:
         node = self._root
@@ -156,10 +157,11 @@ class Lexicon:
             node = following
         return node
 
-    def _aim(self, words: Words) -> None:
-        """Let slips of the pen in `words` be forgiven."""
+    def _aim(self, words: Words, entry: Entry) -> None:
+        """Let slips of the pen in `words` be forgiven; what is recorded as it stands must be longer ("slipped")."""
+        shortest = _LONG_ENOUGH_FOR_A_MARK if entry.section == "marks" else _LONG_ENOUGH_TO_MISSPELL
         for word in words:
-            if len(word) >= _LONG_ENOUGH_TO_MISSPELL and word.isalpha():
+            if len(word) >= shortest and word.isalpha():
                 self._targets.setdefault(word[0], {})[word] = None
 
     def spell(self, word: str) -> str:
@@ -178,7 +180,7 @@ class Lexicon:
             short = _DRAWN_OUT.sub(drawn, word)
             if short in self._known:
                 return short
-        if len(word) < _LONG_ENOUGH_TO_MISSPELL - 1:
+        if len(word) < _LONG_ENOUGH_TO_MISSPELL:
             return word
         slips = 2 if len(word) >= _LONG_ENOUGH_FOR_TWO_SLIPS else 1
         near = process.extractOne(word, self._targets.get(word[0], {}).keys(), scorer=OSA.distance, score_cutoff=slips)

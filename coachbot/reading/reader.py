@@ -153,7 +153,7 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
     pairs, ratings = _bound(found, picks, order, asking)
     if not ratings and best is None:
         raise Unbound
-    note = remark(text, found, _used(pairs, picks), brief=asking == "all")
+    note = remark(text, found, _used(pairs, picks), reasons=asking == "all")
     return Reading(ratings=ratings, best=best, note=note)
 
 

@@ -26,15 +26,15 @@ _MEANT = frozenset(("word", "other", "number", "hedge"))
 _SENTENCE = 3
 
 
-def remark(text: str, found: Sequence[Item], used: Collection[int], *, brief: bool) -> str | None:
+def remark(text: str, found: Sequence[Item], used: Collection[int], *, reasons: bool) -> str | None:
     """The words of `text` outside the items `used`, as they were written; None if they say nothing of weight.
 
-    `brief` tells whether a lone word ("grumpy") or a mere reason ("because it tickled") is worth keeping.
+    `reasons` tells whether a mere reason ("because it tickled") is worth keeping.
     """
     parts = []
     for run in _runs(found, used):
         said = _trimmed(run)
-        if _weighs(said) and (brief or (len(said) > 1 and run[0].kind != "because")):
+        if _weighs(said) and (reasons or run[0].kind != "because") and (len(said) > 1 or _is_weighty(run, said)):
             parts.append(text[said[0].start : said[-1].end])
     return " ".join(parts) or None
 
@@ -59,6 +59,11 @@ def _trimmed(run: Sequence[Item]) -> list[Item]:
         return []
     end = said[-1] + 2 if [item.kind for item in run[said[-1] + 1 : said[-1] + 2]] == ["ask"] else said[-1] + 1
     return list(run[said[0] : end])
+
+
+def _is_weighty(run: Sequence[Item], said: Sequence[Item]) -> bool:
+    """Whether a lone word is worth keeping: one such as "tired", or one after "note:"."""
+    return "weighty" in said[0].roles or run[0].kind == "label"
 
 
 def _weighs(run: Sequence[Item]) -> bool:

@@ -183,9 +183,11 @@ def _all(found: list[Item], at: int) -> list[Item]:
 
 
 def _no(found: list[Item], at: int) -> list[Item]:
-    """A "no" between two marks puts the first right: "4, no 3"."""
-    slip = _is_number(found, before(found, at, _LOOSE)) and _is_number(found, after(found, at, _LOOSE))
-    return _become(found, at, "fix") if slip else found
+    """A "no" between two marks or positions puts the first right: "4, no 3", "left, no right", "up 3, no up 2"."""
+    earlier, later = before(found, at, _LOOSE), after(found, at, _LOOSE)
+    slip = _is_number(found, earlier) and (_is_number(found, later) or _is(found, later, "position"))
+    both = _is(found, earlier, "position") and _is(found, later, "position")
+    return _become(found, at, "fix") if slip or both else found
 
 
 _JUDGES: dict[str, Callable[[list[Item], int], list[Item]]] = {
