@@ -88,6 +88,9 @@ def _gap(between: Sequence[str], *, after_group: bool) -> int:
 def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:
     run: list[Node] = []
     for node in found:
+        if run and node.kind == "group" and node.positions == run[-1].positions:
+            run[-1] = node._replace(gap=run[-1].gap)  # "all but left. left was 3"
+            continue
         if node.kind == "group" and (not run or _joined(run[-1], node, items)):
             run.append(node)
             continue

@@ -157,19 +157,20 @@ def _run_together(item: Item, places: int) -> Iterator[Item]:
         yield item._replace(kind="bad")
 
 
+_MOST_OF_A_SCALE = 10
 _SAME_AS_WHOLE = (([BEST], "/"), ([0], "."), ([0], ","))
 """What may follow a mark without changing it: ``4/5``, ``4.0``, ``4,0``."""
 
 
 def _chained(item: Item, parts: Sequence[int], places: int) -> Iterator[Item]:
-    """``4-3-5-2-4`` (a list), ``4/5`` (out of five), ``19:30`` (a time), ``3.5`` and ``3-4`` (no mark)."""
+    """``4-3-5-2-4`` is a list, ``4/5`` a mark, ``19:30`` a time, ``11/25`` a date; ``3.5`` and ``3-4`` are no mark."""
     signs = {sign for sign in str(item.value) if not sign.isdecimal()}
     marks = [item._replace(kind="mark", value=part) for part in parts if part in _MARKS]
     if len(signs) == 1 and len(marks) == len(parts) == places and (places > _PAIR or signs == {","}):
         yield from marks
     elif parts[0] in _MARKS and (parts[1:], *signs) in _SAME_AS_WHOLE:
         yield item._replace(kind="mark", value=parts[0])
-    elif signs == {":"}:
+    elif signs == {":"} or (signs == {"/"} and max(parts) > _MOST_OF_A_SCALE):
         yield item._replace(kind="other")
     else:
         yield item._replace(kind="bad")
@@ -185,8 +186,9 @@ def _counts(found: Sequence[Item], at: int) -> bool:
 
 
 def _is_counted_before(found: Sequence[Item], at: int) -> bool:
-    if at + 1 < len(found) and found[at + 1].kind == "number":
-        return False  # "we did 4 3 5 2 4"
+    following = [item.kind for item in found[at + 1 : at + 3] if item.kind != "comma"]
+    if following[:1] == ["number"]:
+        return False  # "we had 4 3 5 2 4"
     before = found[max(0, at - 2) : at]
     if before and "count_after" in before[-1].roles and before[-1].end == found[at].start:
         return True  # the minutes of "19h30"

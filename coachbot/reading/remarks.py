@@ -18,7 +18,6 @@ _JOINTS = frozenset(
         "because",
         "ask",
         "denied",
-        "best",
         "to",
     )
 )
@@ -40,14 +39,16 @@ def remark(text: str, found: Sequence[Item], used: Collection[int], *, reasons: 
 
 
 def _runs(found: Sequence[Item], used: Collection[int]) -> Iterator[list[Item]]:
-    """Stretches of items between the used ones; what leads up to a mark without a joint is left out."""
+    """Stretches of items between the used ones, without what only leads up to a mark or opens with few words."""
     run: list[Item] = []
+    met = False
     for at, item in enumerate(found):
         if at not in used:
             run.append(item)
             continue
-        if run and run[-1].kind in ("comma", "stop", "newline", "and", "except"):
+        if run and (met or len(run) > _SENTENCE) and run[-1].kind in ("comma", "stop", "newline", "and", "except"):
             yield run
+        met = True
         run = []
     yield run
 

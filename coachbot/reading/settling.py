@@ -93,7 +93,7 @@ def _row(found: Sequence[Item], places: Iterable[int]) -> list[int]:
 
 
 def _not(found: list[Item], at: int) -> list[Item]:
-    target = after(found, at)
+    target = after(found, at, {"filler"})
     if target is None:
         return found
     kind = found[target].kind
@@ -132,6 +132,8 @@ def _hedge(found: list[Item], at: int) -> list[Item]:
 def _between_two(found: list[Item], at: int) -> list[Item]:
     """Two things to choose from are none: "3 or 4", "left or right", "3 to 4"."""
     pair = [i for i in (before(found, at), after(found, at)) if i is not None]
+    if _is(found, pair[0] if pair else None, "position") and _is(found, before(found, pair[0]), "mark"):
+        return _become(found, at, "and" if not _is_number(found, before(found, pair[0])) else "bad")
     kinds = {found[i].kind for i in pair}
     opening = next((item for item in found if item.kind != "symbol"), found[at])
     if "question" in opening.roles and any(item.kind == "mark" for item in found[:at]):
@@ -177,6 +179,8 @@ def _all(found: list[Item], at: int) -> list[Item]:
     if _is(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE):
         return _become(found, at, "filler")
     if _is(found, after(found, at), "word") and not _is(found, before(found, at), "mark"):
+        return _become(found, at, "filler")
+    if _is(found, before(found, at), "word") and not _is(found, after(found, at), "mark"):
         return _become(found, at, "filler")
     praised = _is(found, after(found, at), "quality") and not _is(found, after(found, at, QUIET | {"quality"}), "mark")
     return _become(found, at, "filler") if praised else found

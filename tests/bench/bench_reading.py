@@ -46,13 +46,19 @@ def speed(reader: Callable[[Record], Record], records: list[Record]) -> float:
 
 def growth(times: int) -> float:
     """How much longer a reply takes that is `times` as long; linear growth gives about `times`."""
-    short = {"lang": "en", "order": ["left", "right"], "asking": "note", "text": "she left at 4 and looked right up " * 4}
-    return speed(answer, [short] * 50) / speed(answer, [{**short, "text": short["text"] * times}] * 50)
+    text = "she left at 4 and looked right up " * 4
+    short: Record = {"lang": "en", "order": ["left", "right"], "asking": "note", "text": text}
+    return speed(answer, [short] * 50) / speed(answer, [{**short, "text": text * times}] * 50)
 
 
 def main() -> None:
     for name in ("seen", "held"):
-        records = [json.loads(line) for path in sorted(DATA.glob(f"{name}.*.jsonl")) for line in path.open()]
+        records = [
+            json.loads(line)
+            for path in sorted(DATA.glob(f"{name}.*.jsonl"))
+            for line in path.read_text(encoding="utf-8").split("\n")
+            if line
+        ]
         print(f"{name}: {len(records)} replies")
         for title, reader in (("ours", answer), ("digits in order", baseline)):
             counts = tally([(record, reader(record)) for record in records])

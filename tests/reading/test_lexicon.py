@@ -26,7 +26,7 @@ def test_patterns_stand_for_all_their_phrases() -> None:
 @pytest.mark.parametrize("pattern", ["(a|b", "a)", "a [b", "(a]", "", "[a]", "(a|)"])
 def test_a_pattern_that_cannot_be_read_is_refused(pattern: str) -> None:
     """Brackets come in pairs and every phrase has a word."""
-    with pytest.raises(LexiconError, match="needs words|not closed"):
+    with pytest.raises(LexiconError, match=r"needs words|not closed"):
         expand(pattern, words)
 
 
