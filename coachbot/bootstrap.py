@@ -115,7 +115,7 @@ def build(
         clock=clock,
         woken=sender.wake,
     )
-    heartbeat = Heartbeat(store, deciding, clock, process_name(), sender.wake)
+    heartbeat = Heartbeat(store, deciding, clock, process_name(), inbox.take_overdue, sender.wake)
     return Coachbot(store, catalogue, deciding, front_desk, inbox, heartbeat, sender, channels, clock)
 
 

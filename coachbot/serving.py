@@ -74,7 +74,7 @@ async def _serve(settings: Settings, parts: tuple[str, ...]) -> None:
 
 async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
     for channel in coachbot.channels.values():
-        await channel.start(coachbot.inbox.receive)
+        await channel.start(coachbot.inbox.receive, coachbot.sender.report)
     await stopped.wait()
     for channel in coachbot.channels.values():
         await channel.stop()

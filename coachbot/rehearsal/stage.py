@@ -153,7 +153,7 @@ async def cast(store: Store, wanted: Family = FAMILY, *, start: datetime = START
     clock = HandClock(start.astimezone(UTC))
     phones = RehearsalChannel(clock)
     coachbot = build(store, {phones.name: phones}, emergency_number=EMERGENCY_NUMBER, clock=clock)
-    await phones.start(coachbot.inbox.receive)
+    await phones.start(coachbot.inbox.receive, coachbot.sender.report)
 
     def enrolled(tx: Transaction) -> Enrolled:
         for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):

@@ -1,6 +1,6 @@
 """The clock: whose time has come? Beats in any number of processes; each case is claimed by one (law 10)."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
@@ -22,17 +22,22 @@ SETBACK = timedelta(minutes=10)
 
 @dataclass(frozen=True, slots=True)
 class Heartbeat:
-    """Ticks the cases that are due and ends the sends that nobody will end any more."""
+    """Ticks the cases that are due and ends the sends that nobody will end any more.
+
+    `overdue` takes in what the inbox has waited for too long.
+    """
 
     store: Store
     deciding: Deciding
     clock: Callable[[], datetime]
     process: str
+    overdue: Callable[[], Awaitable[int]]
     woken: Callable[[], None] = field(default=lambda: None)
 
     async def beat(self) -> int:
         """Do all that is due now. Returns how many cases were ticked."""
         now, ticked = self.clock(), 0
+        await self.overdue()
         while count := await self._tick_some(now):
             ticked += count
             self.woken()

@@ -1,8 +1,10 @@
 """What came in: kept once, given to whom it concerns, settled; one transaction a message (laws 2, 3 and 5)."""
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
+from functools import partial
 
 import structlog
 
@@ -14,10 +16,16 @@ from coachbot.service.clinicians import Clinicians
 from coachbot.service.codes import find_code
 from coachbot.service.deciding import Deciding
 from coachbot.service.strangers import Strangers
-from coachbot.store import ContactRow, Store, Transaction, UnavailableError
+from coachbot.store import WHICH, ContactRow, Gathered, Longer, Store, Transaction, UnavailableError
 from coachbot.triage import Level, assess
 
 log = structlog.get_logger(__name__)
+
+PATIENCE = timedelta(minutes=1)
+"""How long the last piece of a message may take; after that it is read without."""
+
+ANSWERED = timedelta(hours=12)
+"""For how long words wait for the answer to whom they concern."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,19 +42,33 @@ class Inbox:
     async def receive(self, incoming: Incoming) -> None:
         """Keep a message and all that comes of it. When this returns, both are durable.
 
-        A message that cannot be decided because of a fault of ours is kept as unread for the clinician instead.
+        A message that cannot be decided because of a fault of ours is kept as unread for the clinician instead. A piece
+        of a longer one is kept until the others have come.
         """
+        await self._receive(lambda tx: _whole(tx, incoming))
+
+    async def take_overdue(self) -> int:
+        """Take messages as they are whose last piece does not come. Returns how many."""
+        before = self.clock() - PATIENCE
+        overdue = await self.store.read(lambda tx: tx.pieces.overdue(before))
+        for longer in overdue:
+            await self._receive(partial(_so_far, longer=longer))
+        return len(overdue)
+
+    async def _receive(self, gather: Callable[[Transaction], Incoming | None]) -> None:
         try:
-            outcome = await self.store.transact(lambda tx: self._take(tx, incoming))
+            outcome = await self.store.transact(lambda tx: self._take(tx, gather(tx)))
         except UnavailableError:
             raise
         except Exception:
-            log.exception("message_failed", channel=incoming.channel)
-            outcome = await self.store.transact(lambda tx: self._put_by(tx, incoming))
-        log.info("message_received", channel=incoming.channel, outcome=outcome)
+            log.exception("message_failed")
+            outcome = await self.store.transact(lambda tx: self._put_by(tx, gather(tx)))
+        log.info("message_received", outcome=outcome)
         self.woken()
 
-    def _take(self, tx: Transaction, incoming: Incoming) -> str:
+    def _take(self, tx: Transaction, incoming: Incoming | None) -> str:
+        if incoming is None:
+            return "piece"
         message = _keep(tx, incoming)
         if message is None:
             return "duplicate"
@@ -68,12 +90,18 @@ class Inbox:
             self.deciding.happen(tx, tx.cases.load(contact.case_id), event, now)
             tx.messages.settle(message, "pressed", case_id=contact.case_id, contact_id=contact.id)
             return "pressed"
-        return self._words(tx, contacts, incoming.text or "", message, now)
+        return self._words(tx, contacts, incoming, message, now)
 
-    def _words(self, tx: Transaction, contacts: Sequence[ContactRow], text: str, message: int, now: datetime) -> str:
+    def _words(
+        self, tx: Transaction, contacts: Sequence[ContactRow], incoming: Incoming, message: int, now: datetime
+    ) -> str:
+        text = incoming.text or ""
         meant = [(one, tx.cases.load(one.case_id)) for one in contacts]
         assessment = assess(text, lang=contacts[0].language, sender=contacts[0].role)
         if len(meant) > 1:
+            named = _named(meant, text)
+            if len(named) == 1 and assessment.level < Level.CONCERN:
+                return self._about(tx, named[0], incoming, message, now)
             meant = _meant(meant, text)
         if len(meant) > 1 and assessment.level < Level.CONCERN:
             self._ask_which(tx, meant, message, now)
@@ -91,6 +119,25 @@ class Inbox:
         )
         return "replied"
 
+    def _about(
+        self, tx: Transaction, meant: tuple[ContactRow, Case], incoming: Incoming, message: int, now: datetime
+    ) -> str:
+        """Words that name one of several children, be it only to say whom the words before concerned: those first."""
+        contact, case = meant
+        text = _without(case.child.name, incoming.text or "")
+        asked = tx.messages.asked_which(incoming.channel, incoming.address, now - ANSWERED)
+        before = (asked.text or "") if asked else ""
+        if asked and before.casefold() != text.casefold():
+            case = self.deciding.happen(tx, case, Replied(contact=contact.id, text=before, message=asked.id), now)
+        if asked:
+            tx.messages.mark_understood(asked.id)
+            tx.messages.settle(asked.id, "replied", case_id=case.id, contact_id=contact.id, level=Level.NONE)
+        if text or not asked:
+            said = text or (incoming.text or "")
+            self.deciding.happen(tx, case, Replied(contact=contact.id, text=said, message=message), now)
+        tx.messages.settle(message, "replied", case_id=case.id, contact_id=contact.id, level=Level.NONE)
+        return "replied"
+
     def _ask_which(
         self, tx: Transaction, meant: Sequence[tuple[ContactRow, Case]], message: int, now: datetime
     ) -> None:
@@ -101,11 +148,11 @@ class Inbox:
         say = Say(to=contact.id, lines=(line,), key=f"which:{message}", urgency=Urgency.REPLY)
         tx.outbox.add(list(self.deciding.writer.envelopes(tx, case, say, now)), now)
         tx.messages.mark_unread(message, now)
-        tx.messages.settle(message, "which", case_id=case.id, contact_id=contact.id)
+        tx.messages.settle(message, WHICH, case_id=case.id, contact_id=contact.id)
 
-    def _put_by(self, tx: Transaction, incoming: Incoming) -> str:
-        message = _keep(tx, incoming)
-        if message is not None:
+    def _put_by(self, tx: Transaction, incoming: Incoming | None) -> str:
+        message = _keep(tx, incoming) if incoming else None
+        if incoming and message is not None:
             contacts = tx.people.find(incoming.channel, incoming.address)
             tx.messages.mark_unread(message, self.clock())
             tx.messages.settle(message, "failed", case_id=contacts[0].case_id if contacts else None)
@@ -123,9 +170,44 @@ def _keep(tx: Transaction, incoming: Incoming) -> int | None:
     )
 
 
+def _whole(tx: Transaction, incoming: Incoming) -> Incoming | None:
+    part = incoming.part
+    if part is None:
+        return incoming
+    found = tx.pieces.add(
+        incoming.channel,
+        incoming.address,
+        reference=part.reference,
+        total=part.total,
+        number=part.number,
+        text=incoming.text or "",
+        at=incoming.at,
+    )
+    return _put_together(found)
+
+
+def _so_far(tx: Transaction, longer: Longer) -> Incoming | None:
+    return _put_together(tx.pieces.take(longer))
+
+
+def _put_together(found: Gathered | None) -> Incoming | None:
+    if found is None:
+        return None
+    return Incoming(channel=found.channel, channel_id=None, address=found.address, at=found.at, text=found.text)
+
+
+def _named(meant: list[tuple[ContactRow, Case]], text: str) -> list[tuple[ContactRow, Case]]:
+    return [one for one in meant if _without(one[1].child.name, text) != text]
+
+
+def _without(name: str, text: str) -> str:
+    """What is said besides a child's name; the text itself if it does not name the child."""
+    word = re.compile(rf"\W*(?<!\w){re.escape(name)}(?!\w)\W*", re.IGNORECASE)
+    return word.sub(" ", text, count=1).strip() if word.search(text) else text
+
+
 def _meant(meant: list[tuple[ContactRow, Case]], text: str) -> list[tuple[ContactRow, Case]]:
     """Narrow siblings' cases down: to the child that is named, else to the one that waits for an answer."""
-    words = text.casefold()
-    named = [one for one in meant if one[1].child.name.casefold() in words]
+    named = _named(meant, text)
     waiting = [one for one in meant if one[1].open_night or one[1].lesson_open or one[1].state is State.INVITED]
     return next((some for some in (named, waiting) if len(some) == 1), meant)

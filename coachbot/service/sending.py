@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 
 import structlog
 
-from coachbot.channels.base import Channel, Ending, Outgoing, Receipt
+from coachbot.channels.base import Channel, Ending, Outgoing, Receipt, Report
 from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome
 from coachbot.service.deciding import Deciding
@@ -79,6 +79,27 @@ class Sender:
         paces = [channel.pace for channel in self.channels.values()]
         return max((BATCH if pace is None else min(pace.room(now), BATCH) for pace in paces), default=BATCH)
 
+    async def report(self, report: Report) -> bool:
+        """Keep how a message that was sent has fared since. False if no such message is known."""
+        now = self.clock()
+        known = await self.store.transact(lambda tx: self._fared(tx, report, now))
+        if known:
+            log.info("message_reported", channel=report.channel, ending=report.ending)
+            self.wake()
+        return known
+
+    def _fared(self, tx: Transaction, report: Report, now: datetime) -> bool:
+        found = tx.deliveries.find(report.channel, report.names, report.address)
+        if found is None:
+            return False
+        delivery, message = found
+        outcome = Outcome(report.ending)
+        if tx.deliveries.report(delivery, outcome, now) and outcome is not Outcome.SENT:
+            ended = tx.outbox.lose(message, outcome, now)
+            if ended:
+                tell(tx, self.deciding, ended, now)
+        return True
+
     async def _pause(self, stopped: asyncio.Event, seconds: float) -> None:
         waits = [asyncio.create_task(self._woken.wait()), asyncio.create_task(stopped.wait())]
         await asyncio.wait(waits, timeout=seconds, return_when=asyncio.FIRST_COMPLETED)
@@ -100,8 +121,12 @@ class Sender:
             return Receipt(ending=Ending.LATER, wait=wait)
         try:
             file = await self.files.of(claimed)
-            message = Outgoing(address=claimed.address, text=claimed.body.text, buttons=claimed.body.buttons, file=file)
-            return await channel.send(message)
+            body = claimed.body
+            return await channel.send(
+                Outgoing(
+                    address=claimed.address, text=body.text, buttons=body.buttons, file=file, expires=claimed.expires
+                )
+            )
         except Exception:
             log.exception("send_failed", outbox=claimed.id, channel=claimed.channel)
             return Receipt(ending=Ending.UNKNOWN)
@@ -110,6 +135,8 @@ class Sender:
         if receipt.ending is Ending.LATER:
             tx.outbox.put_back(claimed.id, now + (receipt.wait or _backoff(claimed)))
             return
+        if claimed.channel:
+            tx.deliveries.expect(claimed.id, claimed.channel, receipt.names)
         ended = tx.outbox.settle(claimed.id, Outcome(receipt.ending), now, receipt.channel_id)
         if ended and ended.outcome is not Outcome.SENT:
             tell(tx, self.deciding, ended, now)

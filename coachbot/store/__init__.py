@@ -14,15 +14,17 @@ from coachbot.store.errors import (
     UnavailableError,
     UnsealError,
 )
-from coachbot.store.messages import Message
+from coachbot.store.messages import WHICH, Message
 from coachbot.store.notes import Note
 from coachbot.store.people import Clinician, ContactRow, Invite, InviteFault, SignIn
+from coachbot.store.pieces import Gathered, Longer
 from coachbot.store.sealing import new_key
 from coachbot.store.sessions import Session
 from coachbot.store.store import Store, Work
 from coachbot.store.transaction import Transaction
 
 __all__ = [
+    "WHICH",
     "Accessed",
     "Backlog",
     "BadKeyError",
@@ -33,9 +35,11 @@ __all__ = [
     "ContactRow",
     "EndedSend",
     "Envelope",
+    "Gathered",
     "Invite",
     "InviteFault",
     "LawError",
+    "Longer",
     "Message",
     "NoSuchCaseError",
     "Note",

@@ -81,6 +81,7 @@ class Claimed:
     urgency: Urgency
     attempts: int
     created_at: datetime
+    expires: datetime | None
     body: Body
     alert: int | None
 

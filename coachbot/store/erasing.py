@@ -20,6 +20,7 @@ from coachbot.store.tables import (
     nights,
     notes,
     outbox,
+    pieces,
     swallows,
     tombstones,
 )
@@ -77,6 +78,7 @@ def _delete_messages(connection: Connection, case_id: int) -> None:
     addresses = select(contacts.c.address_hash).where(own, contacts.c.address_hash.not_in(others))
     unlinked = messages.c.case_id.is_(None) & messages.c.address_hash.in_(addresses)
     connection.execute(messages.delete().where((messages.c.case_id == case_id) | unlinked))
+    connection.execute(pieces.delete().where(pieces.c.address_hash.in_(addresses)))
 
 
 def _delete_outgoing(connection: Connection, case_id: int) -> None:

@@ -1,17 +1,26 @@
 """What people wrote: each message once, as it came, with what became of it."""
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import msgspec
-from sqlalchemy import Connection, Row, Select, select
+from sqlalchemy import Connection, Row, Select, and_, exists, func, select
 
 from coachbot.store.dialects import insert_or_ignore
 from coachbot.store.documents import encode
 from coachbot.store.sealing import Purpose, Sealer
-from coachbot.store.tables import cases, messages
+from coachbot.store.tables import cases, contacts, messages, outbox
 from coachbot.triage.levels import Level
+
+REPEATED = timedelta(minutes=10)
+"""For how long a network may bring the same message again."""
+
+READING = timedelta(seconds=2)
+"""The least time in which somebody reads a message and answers it."""
+
+WHICH = "which"
+"""The outcome of words that fit several children, until it is known whom they concern."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,18 +65,56 @@ class Messages:
         self._sealer = sealer
 
     def receive(
-        self, channel: str, channel_id: str, address: str, *, text: str | None, button: str | None, at: datetime
+        self, channel: str, channel_id: str | None, address: str, *, text: str | None, button: str | None, at: datetime
     ) -> int | None:
-        """Keep a message as it came. Returns its id, or None if the channel had brought it before."""
+        """Keep a message as it came. Returns its id, or None if the channel had brought it before.
+
+        A channel that gives it no `channel_id` cannot tell a message brought twice from the same words written twice.
+        The latter answer something: they count if the writer has been written to since, and could have read it.
+        """
+        name = f"{self._sealer.lookup(Purpose.MESSAGE, f'{channel}:{address}:{text}').hex()}:"
+        if channel_id is None and self._again(channel, address, name, at):
+            return None
         row = {
             "channel": channel,
-            "channel_id": channel_id,
+            "channel_id": channel_id or f"{name}{at.astimezone(UTC):%Y%m%dT%H%M%S.%f}",
             "address_hash": self._sealer.lookup(Purpose.ADDRESS, f"{channel}:{address}"),
             "body": self._sealer.seal(Purpose.MESSAGE, encode(Body(address=address, text=text, button=button))),
             "received_at": at,
         }
         statement = insert_or_ignore(self._connection, messages).returning(messages.c.id)
         return self._connection.execute(statement, row).scalar_one_or_none()
+
+    def _again(self, channel: str, address: str, name: str, at: datetime) -> bool:
+        here = and_(messages.c.channel == channel, messages.c.address_hash.in_(self._hashes(channel, address)))
+        query = select(func.max(messages.c.received_at)).where(here, messages.c.channel_id.startswith(name))
+        last = self._connection.execute(query.where(messages.c.received_at > at - REPEATED)).scalar()
+        return last is not None and not self._written_to(channel, address, last, at - READING)
+
+    def _written_to(self, channel: str, address: str, after: datetime, before: datetime) -> bool:
+        hashes = self._hashes(channel, address)
+        writer = select(contacts.c.id, contacts.c.case_id).where(
+            contacts.c.address_hash.in_(hashes), contacts.c.channel == channel
+        )
+        found = self._connection.execute(writer).all()
+        theirs = and_(
+            outbox.c.case_id.in_([row.case_id for row in found]), outbox.c.contact_id.in_([row.id for row in found])
+        )
+        sent = and_(outbox.c.status.in_(["sent", "unknown"]), outbox.c.settled_at.between(after, before))
+        return self._connection.execute(select(exists().where(theirs, sent))).scalar_one()
+
+    def _hashes(self, channel: str, address: str) -> list[bytes]:
+        return self._sealer.lookups(Purpose.ADDRESS, f"{channel}:{address}")
+
+    def asked_which(self, channel: str, address: str, since: datetime) -> Message | None:
+        """The latest words from there of which it was asked whom they concern, and is not known yet."""
+        here = and_(messages.c.channel == channel, messages.c.address_hash.in_(self._hashes(channel, address)))
+        asked = and_(here, messages.c.outcome == WHICH, messages.c.received_at >= since)
+        return next(iter(self._select(select(messages).where(asked).order_by(messages.c.id.desc()).limit(1))), None)
+
+    def mark_understood(self, message_id: int) -> None:
+        """It need not be put before the clinician after all."""
+        self._update(message_id, {"unread_at": None})
 
     def settle(
         self,

@@ -85,6 +85,13 @@ class Outbox:
             return None
         return self._end([message_id], Status(outcome), outcome, at, channel_id)[0]
 
+    def lose(self, message_id: int, outcome: Outcome, at: datetime) -> EndedSend | None:
+        """What was sent has not arrived, as its channel has learned since. None if it had not been sent."""
+        mine = (outbox.c.id == message_id) & (outbox.c.status == Status.SENT)
+        lost = outbox.update().where(mine).values(status=Status(outcome), settled_at=at)
+        row = self._connection.execute(lost.returning(outbox)).first()
+        return EndedSend(case_id=row.case_id, key=row.key, contact_id=row.contact_id, outcome=outcome) if row else None
+
     def put_back(self, message_id: int, not_before: datetime) -> None:
         """Let a claimed message wait until then: the channel said later."""
         mine = (outbox.c.id == message_id) & (outbox.c.status == CLAIMED)
@@ -194,6 +201,7 @@ class Outbox:
             urgency=Urgency(row.urgency),
             attempts=row.attempts,
             created_at=row.created_at,
+            expires=row.expires_at,
             body=body,
             alert=row.alert,
         )

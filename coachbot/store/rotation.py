@@ -10,8 +10,9 @@ from typing import Any
 from sqlalchemy import Connection, LargeBinary, Row, Table, bindparam, func, literal, select
 
 from coachbot.store.messages import decode_body
+from coachbot.store.pieces import address_of
 from coachbot.store.sealing import Purpose, Sealer
-from coachbot.store.tables import cases, clinicians, contacts, history, messages, notes, outbox
+from coachbot.store.tables import cases, clinicians, contacts, history, messages, notes, outbox, pieces
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +63,7 @@ SEALED = (
     _Sealed(history, "payload", Purpose.EVENT),
     _Sealed(messages, "body", Purpose.MESSAGE, lambda plain: decode_body(plain).address),
     _Sealed(messages, "evidence", Purpose.EVIDENCE),
+    _Sealed(pieces, "words", Purpose.MESSAGE, address_of),
     _Sealed(outbox, "body", Purpose.OUTGOING),
     _Sealed(contacts, "address", Purpose.ADDRESS, bytes.decode),
     _Sealed(clinicians, "address", Purpose.ADDRESS, bytes.decode),

@@ -236,6 +236,34 @@ outbox = Table(
 )
 """`case_id` without a foreign key: what an erased family is still to be told outlives it, marked `farewell`."""
 
+pieces = Table(
+    "pieces",
+    metadata,
+    Column("channel", Text, primary_key=True),
+    Column("address_hash", LargeBinary, primary_key=True),
+    Column("reference", Integer, primary_key=True, autoincrement=False),
+    Column("total", Integer, primary_key=True, autoincrement=False),
+    Column("number", Integer, primary_key=True, autoincrement=False),
+    Column("words", LargeBinary, nullable=False),
+    Column("received_at", Instant, nullable=False),
+)
+"""Pieces of messages that have not come whole. Each is kept before the network hears that it came."""
+
+deliveries = Table(
+    "deliveries",
+    metadata,
+    Column("id", Id, primary_key=True),
+    Column("channel", Text, nullable=False),
+    Column("name", Text, nullable=False),
+    Column("outbox_id", Id, ForeignKey("outbox.id", ondelete="CASCADE"), nullable=False, index=True),
+    Column("outcome", Text),
+    Column("at", Instant),
+    Index("ix_deliveries_name", "name", "channel"),
+    CheckConstraint("(outcome IS NULL) = (at IS NULL)", name="reported"),
+    sqlite_autoincrement=True,
+)
+"""Under which names a channel may report on what was sent, and the first final report on each."""
+
 tombstones = Table(
     "tombstones",
     metadata,

@@ -8,12 +8,14 @@ from coachbot.store.access import Access
 from coachbot.store.board import Board
 from coachbot.store.cases import Cases
 from coachbot.store.clinic import Clinic
+from coachbot.store.deliveries import Deliveries
 from coachbot.store.envelopes import Written
 from coachbot.store.erasing import Tombstone, erase
 from coachbot.store.messages import Message, Messages
 from coachbot.store.notes import Notes
 from coachbot.store.outbox import Outbox
 from coachbot.store.people import Clinicians, Invites, People
+from coachbot.store.pieces import Pieces
 from coachbot.store.rotation import reseal
 from coachbot.store.sealing import Sealer
 from coachbot.store.sessions import Sessions
@@ -27,7 +29,9 @@ class Transaction:
         self._sealer = sealer
         self.cases = Cases(connection, sealer, writable=writable)
         self.messages = Messages(connection, sealer)
+        self.pieces = Pieces(connection, sealer)
         self.outbox = Outbox(connection, sealer)
+        self.deliveries = Deliveries(connection, sealer)
         self.people = People(connection, sealer)
         self.invites = Invites(connection, sealer)
         self.clinicians = Clinicians(connection, sealer)

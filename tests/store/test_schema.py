@@ -75,7 +75,7 @@ def test_a_database_of_a_newer_program_is_refused(store: Store) -> None:
     store.run(lambda tx: tx._connection.execute(text("UPDATE alembic_version SET version_num = '9999'")))
     with pytest.raises(SchemaError, match="older than its database"):
         store.check()
-    store.run(lambda tx: tx._connection.execute(text("UPDATE alembic_version SET version_num = '0002'")))
+    store.run(lambda tx: tx._connection.execute(text("UPDATE alembic_version SET version_num = '0003'")))
     store.check()
 
 
