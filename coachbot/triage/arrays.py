@@ -21,7 +21,7 @@ def read(file: IO[bytes]) -> dict[str, Sequence[Any]]:
         return {name.removesuffix(".npy"): _array(archive.read(name)) for name in archive.namelist()}
 
 
-def _array(data: bytes) -> Sequence[Any]:
+def _array(data: bytes) -> Any:
     if not data.startswith(_MAGIC):
         raise ValueError("not an array in NPY format 1.0")
     (length,) = struct.unpack_from("<H", data, len(_MAGIC))

@@ -59,7 +59,7 @@ def _by_reading(level: Level, found: Signs, words: Words) -> Assessment | None:
     return Assessment(
         level=worst.level,
         category=worst.category,
-        evidence=_weightiest(worst.level, places, words),
+        evidence=_weightiest(worst.category, places, words),
         rule=f"model:{worst.level.word}",
     )
 
@@ -83,12 +83,9 @@ def _windows(places: list[int]) -> Iterator[list[int]]:
         yield places[start : start + LONGEST]
 
 
-def _weightiest(level: Level, places: Sequence[int], words: Words) -> tuple[str, ...]:
-    """The words without which the reader would be least sure, in the order written."""
+def _weightiest(category: str, places: Sequence[int], words: Words) -> tuple[str, ...]:
+    """The words that speak most for the category, in the order written."""
     reader = second_reader()
-    folded = [words.folded[place] for place in places]
-    without = [
-        (reader.at_least(level, reader.chances(folded[:n] + folded[n + 1 :])), place) for n, place in enumerate(places)
-    ]
-    heaviest = sorted(place for _, place in sorted(without)[:_EVIDENCE])
-    return tuple(words.written(place, place) for place in heaviest)
+    spoken = [place for place in places if words.folded[place] != QUESTION]
+    heaviest = sorted(spoken, key=lambda place: -reader.weight(words.folded[place], category))[:_EVIDENCE]
+    return tuple(words.written(place, place) for place in sorted(heaviest))

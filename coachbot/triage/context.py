@@ -5,8 +5,7 @@ to a sign, before or after it, unless a terminating word or the end of the sente
 none. A phrase takes the weight only from the signs that it reaches, never from another sign in the reply.
 """
 
-from collections.abc import Sequence
-from functools import lru_cache
+from functools import cache
 
 from coachbot.triage.matching import Hit, Matcher, Symbols
 from coachbot.triage.rulebook import LANGUAGES, Context, Rule, Rulebook, rulebook
@@ -21,6 +20,7 @@ class Contexts:
     def __init__(self, book: Rulebook) -> None:
         self._matcher = Matcher((row, context) for context in book.contexts for row in context.patterns)
         self._subjects = book.subjects
+        self._openers = book.subjects | book.articles
         foreign = frozenset().union(*(rulebook(other).enders for other in LANGUAGES)) - book.ordinary
         self._enders = book.enders | foreign | {BREAK, QUESTION}
 
@@ -47,7 +47,9 @@ class Contexts:
         """Whether nothing between word `start` and word `stop` ends the reach of a phrase."""
         if stop - start > context.reach or (start in words.commas and context.side == "before" and not context.clausal):
             return False
-        between: Sequence[str] = words.folded[start:stop]
+        if any(words.folded[comma] in self._openers for comma in words.commas if start < comma <= stop):
+            return False
+        between = words.folded[start:stop]
         if not self._enders.isdisjoint(between):
             return False
         return context.clausal or self._subjects.isdisjoint(between)
@@ -57,7 +59,7 @@ def _overlap(one: Hit[Context], other: Hit[Rule] | Hit[Context]) -> bool:
     return one.first <= other.last and other.first <= one.last
 
 
-@lru_cache(maxsize=None)
+@cache
 def contexts(language: str) -> Contexts:
     """The context phrases of `language`, made once."""
     return Contexts(rulebook(language))

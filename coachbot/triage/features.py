@@ -4,6 +4,7 @@ Hashing (CRC-32) keeps the reader small and gives a misspelled word the weight o
 ones. Families (see `families`) give a word that training never showed the weight of words that mean nearly the same.
 """
 
+import itertools
 from collections.abc import Sequence
 from functools import lru_cache
 from zlib import crc32
@@ -16,6 +17,7 @@ Family = tuple[str, str]
 """The wide and the narrow family of a word."""
 
 
+@lru_cache(maxsize=65536)
 def bucket(feature: str) -> int:
     """The place of a feature among the weights."""
     return crc32(feature.encode()) & (BUCKETS - 1)
@@ -34,8 +36,8 @@ def between(words: Sequence[str]) -> list[int]:
     marked = ["^", *words, "$"]
     stems = [word[:_STEM] for word in marked]
     found = [bucket(f"1{word}") for word in words]
-    found += [bucket(f"2{one} {two}") for one, two in zip(marked, marked[1:], strict=False)]
-    found += [bucket(f"3{one} {two}") for one, two in zip(stems, stems[1:], strict=False)]
+    found += [bucket(f"2{one} {two}") for one, two in itertools.pairwise(marked)]
+    found += [bucket(f"3{one} {two}") for one, two in itertools.pairwise(stems)]
     found += [bucket(f"4{one} {two}") for one, two in zip(stems, stems[2:], strict=False)]
     found += [bucket(f"5{one} {two}") for one, two in zip(stems, stems[3:], strict=False)]
     return found
@@ -48,8 +50,8 @@ def kinship(words: Sequence[str], families: Sequence[Family]) -> list[int]:
     narrow = ["^", *(family[1] for family in families), "$"]
     found = [bucket(f"6{one}") for one in narrow[1:-1]]
     found += [bucket(f"7{one}") for one in wide[1:-1]]
-    found += [bucket(f"8{one} {two}") for one, two in zip(narrow, narrow[1:], strict=False)]
-    found += [bucket(f"9{one} {two}") for one, two in zip(wide, wide[1:], strict=False)]
+    found += [bucket(f"8{one} {two}") for one, two in itertools.pairwise(narrow)]
+    found += [bucket(f"9{one} {two}") for one, two in itertools.pairwise(wide)]
     found += [bucket(f"a{one} {two}") for one, two in zip(narrow, narrow[2:], strict=False)]
     found += [bucket(f"b{one} {two}") for one, two in zip(marked, narrow[1:], strict=False)]
     found += [bucket(f"c{one} {two}") for one, two in zip(narrow, marked[1:], strict=False)]

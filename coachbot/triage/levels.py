@@ -23,8 +23,9 @@ class Level(IntEnum):
 class Assessment:
     """The verdict on one reply.
 
-    `category` is a stable word from the rules (``choking``, ``forcing``, ...), empty at level NONE; `evidence` holds the
-    words of the reply that decided, as they were written; `rule` is the id of the rule that decided.
+    `category` is a stable word from the rules (``choking``, ``forced``, ...), empty at level NONE; `evidence` holds the
+    words of the reply that decided, as they were written; `rule` is the id of the rule that decided, or ``model:`` and
+    the level where the second reader did.
     """
 
     level: Level

@@ -16,7 +16,7 @@ A file in ``rules/`` holds word lists, spellings by sound, context phrases and r
 import tomllib
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
-from functools import lru_cache
+from functools import cache
 from importlib import resources
 from itertools import product
 from typing import Any
@@ -77,10 +77,11 @@ class Rulebook:
     contexts: tuple[Context, ...]
     subjects: frozenset[str]
     enders: frozenset[str]
+    articles: frozenset[str]
     prefixes: tuple[str, ...] = field(default=())
 
 
-@lru_cache(maxsize=None)
+@cache
 def rulebook(language: str) -> Rulebook:
     """The rules of `language`, read once.
 
@@ -129,6 +130,7 @@ class _Reader:
             contexts=contexts,
             subjects=frozenset(self._words("subjects")),
             enders=frozenset(self._words("enders")),
+            articles=frozenset(self._words("articles")),
             prefixes=tuple(sorted(self._prefixes)),
         )
 
@@ -150,7 +152,7 @@ class _Reader:
             if not entry.get(name):
                 raise self._fail(place, f"{name!r} is missing")
         if unknown := set(entry) - {"id", "level", "category", "patterns", "also", "always"}:
-            raise self._fail(place, f"unknown field {sorted(unknown)[0]!r}")
+            raise self._fail(place, f"unknown field {min(unknown)!r}")
         if str(entry["level"]).upper() not in Level.__members__ or entry["level"] == "none":
             raise self._fail(place, f"level {entry['level']!r} is none of emergency, urgent, concern, medicine")
         return Rule(

@@ -20,6 +20,7 @@ from coachbot.triage.levels import Level
 
 _LANE = 4
 _BIAS = 128
+_FULL = (1 << 8 * _LANE) - 1
 _WORST_FIRST = (Level.EMERGENCY, Level.URGENT, Level.CONCERN, Level.MEDICINE)
 
 Sum = tuple[int, int]
@@ -78,6 +79,12 @@ class SecondReader:
         powers = [math.exp(score - top) for score in scores]
         total = sum(powers)
         return [power / total for power in powers]
+
+    def weight(self, word: str, category: str) -> float:
+        """How much the letters of one word speak for `category`, on average."""
+        packed, count = self._inside(word)
+        lane = packed >> (8 * _LANE * self._categories.index(category)) & _FULL
+        return lane / count - _BIAS
 
     def _parts(self, word: str) -> Sum:
         return self._added(inside(word))

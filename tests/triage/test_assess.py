@@ -52,8 +52,10 @@ def test_danger_to_life_is_an_emergency_however_it_is_said(lang: str, text: str)
      "fever since she choked"],
 )  # fmt: skip
 def test_warning_signs_after_an_episode_are_urgent(text: str) -> None:
-    """The lists of warning signs after a foreign body in the airway that health services give out (secondary sources:
-    persistent cough, wheeze, noisy breathing, fever, voice change, drooling, pain, blood)."""
+    """The list that health services give out of signs after a foreign body in the airway (seen in secondary sources).
+
+    Persistent cough, wheeze, noisy breathing, fever, voice change, drooling, pain, blood in sputum.
+    """
     assert level(text) >= Level.URGENT
 
 
@@ -67,7 +69,7 @@ def test_warning_signs_after_an_episode_are_urgent(text: str) -> None:
     ],
 )
 def test_carriers_keywords_do_not_hide_distress(text: str, expected: Level) -> None:
-    """Words that message carriers reserve (CTIA Messaging Principles: HELP, STOP) are also what frightened people type."""
+    """Words that carriers reserve (CTIA Messaging Principles: HELP, STOP) are also what frightened people type."""
     assert level(text) >= expected
     assert expected != Level.NONE or level(text) == Level.NONE
 
