@@ -5,6 +5,7 @@ likings of the last night (`ratings_filter`) and from how often the candy went d
 (quasi-random, Owen, ACM TOMACS 1998;8:71), so the same swallows always give the same answer.
 """
 
+from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -18,11 +19,11 @@ from coachbot.insight.ratings_filter import Array, Likings, likings
 from coachbot.insight.swallows import Swallow
 from coachbot.programme.positions import Position
 
-CLEAR = 0.87
+CLEAR = 0.85
 """The probability from which a favourite is called clear. Of all that pass it, nine in ten or more are right."""
 
-LIKELY = 0.4
-"""The chance of being clear on a further night from which that night is named: by then about half have been so."""
+LIKELY = 0.45
+"""The chance of being clear on a further night from which that night is named: by then most have been so."""
 
 MORE_NIGHTS = 14
 """The most further nights that are named."""
@@ -132,7 +133,7 @@ def _draws(size: int) -> tuple[Array, Array]:
 
 
 def _more_nights(found: Likings, least: int) -> int | None:
-    """The fewest nights, but `least`, after which a favourite is likely to be clear.
+    """The fewest nights, but `least`, after which a favourite is likely to be clear; the chance grows with the nights.
 
     Looks ahead before the data are in (Raiffa and Schlaifer, Applied Statistical Decision Theory, 1961, preposterior
     analysis): each night the likings drift and each is seen once with noise; as much as their uncertainty is going
@@ -141,15 +142,15 @@ def _more_nights(found: Likings, least: int) -> int | None:
     mean = found.weight @ found.mean
     apart = found.mean - mean
     unsure = np.tensordot(found.weight, found.covariance + apart[:, :, None] * apart[:, None, :], axes=1)
-    one = np.eye(len(mean))
-    moves = np.zeros_like(unsure)
-    for nights in range(1, MORE_NIGHTS + 1):
+    one, moves, ahead = np.eye(len(mean)), np.zeros_like(unsure), []
+    for _ in range(MORE_NIGHTS):
         before = unsure + found.drift * one
         unsure = before - before @ np.linalg.solve(before + found.noise * one, before)
-        moves += before - unsure
-        if nights >= least and _settled(mean, moves, unsure) >= LIKELY:
-            return nights
-    return None
+        moves = moves + before - unsure
+        ahead.append((moves, unsure))
+    nights = range(least, MORE_NIGHTS + 1)
+    first = bisect_left(nights, LIKELY, key=lambda night: _settled(mean, *ahead[night - 1]))
+    return nights[first] if first < len(nights) else None
 
 
 def _settled(mean: Array, moves: Array, unsure: Array) -> float:

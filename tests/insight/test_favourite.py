@@ -67,9 +67,9 @@ def test_clear_is_right_nine_times_in_ten(scored: tuple[list[Child], list[Estima
 
 
 def test_children_told_more_nights_are_likely_settled_by_then() -> None:
-    """Of those told after a week so many more nights, about half or more are clear on one of them."""
+    """Of those told after a week so many more nights, about half or more are clear by then."""
     told, settled = 0, 0
-    for seed in range(80):
+    for seed in range(140):
         whole = child(UNTUNED["three weeks"], 950_000 + seed)
         more = estimate(whole.positions, [one for one in whole.swallows if one.night <= 7]).more_nights
         if more:
@@ -80,7 +80,7 @@ def test_children_told_more_nights_are_likely_settled_by_then() -> None:
                 for night in nights
             )
 
-    assert told > 20
+    assert told > 15
     assert settled / told > 0.45
 
 
