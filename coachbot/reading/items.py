@@ -80,7 +80,7 @@ def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item
     return [Item(kind, heard.name, found.start, found.end, roles | {heard.name})]
 
 
-_PLAINLY = {"plain": "word", "weighty": "word"}
+_PLAINLY = {"plain": "word", "weighty": "word", "rest": "all"}
 _ALONE = {
     "count_before": "word",
     "count_after": "word",

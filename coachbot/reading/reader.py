@@ -54,7 +54,8 @@ def read(text: str, *, lang: str, order: Sequence[Position], asking: Asking) -> 
 def _heard(scanned: Sequence[Found], order: Sequence[Position], manner: Manner) -> list[Item]:
     """What the reply says when it is taken in one manner; a daring manner needs a reply that is nothing but marks."""
     found = numerals(items(scanned, order=order, manner=manner), order)
-    if any(a.kind == "letter" and b.kind == "mark" for a, b in pairwise(found)):
+    lettered = sum(a.kind == "letter" and b.kind == "mark" for a, b in pairwise(found))
+    if lettered and 2 * lettered >= sum(item.kind == "mark" for item in found):
         raise Unbound  # "L3 R4": bare marks they are not
     if manner is Manner.PLAIN:
         return settle(found, len(order))
@@ -81,7 +82,7 @@ def _reading(text: str, found: Sequence[Item], order: Sequence[Position], asking
         return _note(text, found, order, kinds)
     if asking == "best" and _is_nothing(found):
         return Reading()
-    if asking == "best" and not kinds & {"mark", "best", "bad", "stranger", "mixed"}:
+    if asking == "best" and not kinds & {"mark", "best", "bad", "negated", "stranger", "mixed"}:
         return Reading(best=_pointed_at(found))
     return _answer(text, found, order, asking)
 
@@ -131,6 +132,8 @@ def _pointed_at(found: Sequence[Item]) -> Position | None:
         if _is_nothing(found) or any(item.kind == "nothing" for item in found):
             return None
         raise Unbound
+    if {"all", "except"} <= {item.kind for item in found}:
+        raise Unbound  # "everything but up" is no best
     fixed = [at for at in named if any(item.kind == "fix" for item in found[named[0] : at])]
     named = fixed or named
     alone = [at for at in named if not any(found[i].kind in ("word", "worst", "other") for i in clause(found, at))]
@@ -146,7 +149,7 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
     Raises:
         Unbound: anything in it is not clear.
     """
-    if any(item.kind in ("bad", "mixed") or _is_strange(found, at) for at, item in enumerate(found)):
+    if any(item.kind in ("bad", "negated", "mixed") or _is_strange(found, at) for at, item in enumerate(found)):
         raise Unbound
     picks = choices(found) or _trailing_choice(found, len(order))
     best = _last_word(picks, found)
@@ -195,10 +198,13 @@ def _bound(
     prose = frozenset(at for at in range(len(found)) if _is_prose(found, at))
     tales = frozenset(at for at in range(len(found)) if _is_tale(found, at))
     told = pointing | prose | tales
+    roles = {role for item in found for role in item.roles}
     for hidden in dict.fromkeys(
         (pointing, frozenset[int](), pointing | prose, told, told | _beside_list(found, order))
     ):
         try:
+            if "rest" in roles and any(found[at].kind == "position" for at in hidden - pointing):
+                raise Unbound  # "the rest" leaves out the positions that are only spoken of
             pairs = bind(nodes([_hide(item) if at in hidden else item for at, item in enumerate(found)]))
             return pairs, _ratings(pairs, order, asking)
         except Unbound:

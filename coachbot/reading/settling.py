@@ -83,7 +83,7 @@ def _keep_last_of_slip(found: list[Item], places: int) -> list[Item]:
     return settled
 
 
-_SLIP = QUIET | {"comma", "stop", "newline", "fix"}
+_SLIP = QUIET | {"comma", "stop", "newline", "fix", "except"}
 
 
 def _row(found: Sequence[Item], places: Iterable[int]) -> list[int]:
@@ -101,7 +101,7 @@ def _not(found: list[Item], at: int) -> list[Item]:
         return _not_number(found, at, target)
     if kind == "position":
         others = any(item.kind == "position" for i, item in enumerate(found) if i != target)
-        return _without(found, at, target) if others else _become(found, at, "bad")
+        return _without(found, at, target) if others else _become(found, at, "negated")
     if kind in ("mark", "best", "liked", "same", "almost"):
         return _become(found, target, "word")
     return _become(found, at, "bad") if kind == "all" else found
@@ -178,6 +178,8 @@ def _all(found: list[Item], at: int) -> list[Item]:
     group = before(found, at, {"filler"})
     if _is(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE):
         return _become(found, at, "filler")
+    if _is(found, after(found, at, QUIET | {"word", "quality"}), "mark"):
+        return found
     if _is(found, after(found, at), "word") and not _is(found, before(found, at), "mark"):
         return _become(found, at, "filler")
     if _is(found, before(found, at), "word") and not _is(found, after(found, at), "mark"):
