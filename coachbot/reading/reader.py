@@ -1,17 +1,18 @@
 """Read a reply for ratings, the best position and a note."""
 
 import unicodedata
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from typing import Literal
 
 from coachbot.programme.positions import Position
-from coachbot.reading.binding import Node, Pair, Unbound, bind, nodes
+from coachbot.reading.binding import Unbound
 from coachbot.reading.choosing import Choice, choices, clause, single
 from coachbot.reading.items import Item, Manner, items, manners, words
 from coachbot.reading.lexicon import Found
 from coachbot.reading.numerals import numerals
-from coachbot.reading.readings import Mark, Reading
+from coachbot.reading.ratings import bound, used
+from coachbot.reading.readings import Reading
 from coachbot.reading.remarks import remark
 from coachbot.reading.settling import QUIET, after, before, settle
 
@@ -153,10 +154,10 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
         raise Unbound
     picks = choices(found) or _trailing_choice(found, len(order))
     best = _last_word(picks, found)
-    pairs, ratings = _bound(found, picks, order, asking)
+    pairs, ratings = bound(found, picks, order, asking if isinstance(asking, Position) else None)
     if not ratings and best is None:
         raise Unbound
-    note = remark(text, found, _used(pairs, picks), reasons=asking == "all")
+    note = remark(text, found, used(pairs, picks), reasons=asking == "all")
     return Reading(ratings=ratings, best=best, note=note)
 
 
@@ -188,115 +189,3 @@ def _last_word(picks: Sequence[Choice], found: Sequence[Item]) -> Position | Non
     if any(item.kind == "fix" for item in found[picks[-2].at : picks[-1].at]):
         return picks[-1].position
     raise Unbound
-
-
-def _bound(
-    found: Sequence[Item], picks: Sequence[Choice], order: Sequence[Position], asking: Asking
-) -> tuple[list[Pair], dict[Position, Mark]]:
-    """The pairs of the reply and the ratings they make, without what only points at the best or is only spoken of."""
-    pointing = frozenset(pick.at for pick in picks)
-    prose = frozenset(at for at in range(len(found)) if _is_prose(found, at))
-    tales = frozenset(at for at in range(len(found)) if _is_tale(found, at))
-    told = pointing | prose | tales
-    roles = {role for item in found for role in item.roles}
-    for hidden in dict.fromkeys(
-        (pointing, frozenset[int](), pointing | prose, told, told | _beside_list(found, order))
-    ):
-        try:
-            if "rest" in roles and any(found[at].kind == "position" for at in hidden - pointing):
-                raise Unbound  # "the rest" leaves out the positions that are only spoken of
-            pairs = bind(nodes([_hide(item) if at in hidden else item for at, item in enumerate(found)]))
-            return pairs, _ratings(pairs, order, asking)
-        except Unbound:
-            continue
-    raise Unbound
-
-
-def _beside_list(found: Sequence[Item], order: Sequence[Position]) -> frozenset[int]:
-    """Positions among words where bare marks tell the whole night: "her left ear hurts 4 3 5 2 4"."""
-    marks = [at for at, item in enumerate(found) if item.kind == "mark"]
-    if len(marks) != len(order) or any(found[at].kind == "position" for at in range(marks[0], marks[-1])):
-        return frozenset()
-    return frozenset(at for at in range(marks[0]) if found[at].kind == "position" and _has_words(found, at))
-
-
-def _has_words(found: Sequence[Item], at: int) -> bool:
-    return any(i is not None and found[i].kind in _PROSE for i in (before(found, at), after(found, at)))
-
-
-def _is_tale(found: Sequence[Item], at: int) -> bool:
-    """Whether "missed" or "spat out" is part of a tale ("missed her nap"): words at its side and no position."""
-    if found[at].kind != "mark" or isinstance(found[at].value, int):
-        return False
-    near = {found[i].kind for i in (before(found, at), after(found, at)) if i is not None}
-    return "position" not in near and bool(near & _PROSE)
-
-
-def _hide(item: Item) -> Item:
-    return item._replace(kind="denied")
-
-
-_PROSE = frozenset(("word", "worst", "quality", "other"))
-
-
-def _is_prose(found: Sequence[Item], at: int) -> bool:
-    """Whether a position is only spoken of: words at its side, and no mark of its own after them."""
-    if found[at].kind != "position":
-        return False
-    mark = after(found, at, _PROSE | {"filler"})
-    return _has_words(found, at) and (mark is None or found[mark].kind != "mark")
-
-
-def _ratings(pairs: Sequence[Pair], order: Sequence[Position], asking: Asking) -> dict[Position, Mark]:
-    named: dict[Position, tuple[int, Mark]] = {}
-    for pair in pairs:
-        for position in pair.group.positions if pair.group else ():
-            _set(named, position, pair.mark)
-    rest = [position for position in order if position not in named]
-    for position, mark in _whole_night(pairs, order) or _unnamed(pairs, rest, asking):
-        if position in rest:
-            _set(named, position, mark)
-    return {position: named[position][1] for position in order if position in named}
-
-
-def _set(named: dict[Position, tuple[int, Mark]], position: Position, mark: Node) -> None:
-    """Give a position its mark; a later, corrected one replaces it, any other second mark is a contradiction."""
-    epoch, known = named.get(position, (mark.epoch, mark.mark))
-    if known != mark.mark and mark.epoch <= epoch:
-        raise Unbound
-    assert mark.mark is not None
-    named[position] = (mark.epoch, mark.mark)
-
-
-def _whole_night(pairs: Sequence[Pair], order: Sequence[Position]) -> list[tuple[Position, Node]]:
-    """Bare marks for each position of the night, of which some were put right by name afterwards."""
-    bare = [pair.mark for pair in pairs if not pair.group]
-    named = [pair.mark for pair in pairs if pair.group]
-    if len(bare) != len(order) or not named or any(mark.epoch <= bare[-1].epoch for mark in named):
-        return []
-    return list(zip(order, bare, strict=True))
-
-
-def _unnamed(pairs: Sequence[Pair], rest: Sequence[Position], asking: Asking) -> Iterator[tuple[Position, Node]]:
-    """Marks for the positions that were not named: one for all of them, or bare ones in the night's order."""
-    for_all = [pair.mark for pair in pairs if pair.group and not pair.group.positions]
-    bare = [pair.mark for pair in pairs if not pair.group]
-    if for_all and not bare and len({mark.mark for mark in for_all}) == 1:
-        yield from ((position, for_all[0]) for position in rest)
-    elif bare and isinstance(asking, Position) and not for_all and len({mark.mark for mark in bare}) == 1:
-        yield asking, bare[0]
-    elif bare and len(bare) == len(rest) and not for_all and (len(pairs) > 1):
-        yield from zip(rest, bare, strict=True)
-    elif bare or for_all:
-        raise Unbound
-
-
-def _used(pairs: Sequence[Pair], picks: Sequence[Choice]) -> set[int]:
-    """The items that pairs and praise are made of, with all that stands between their parts."""
-    used: set[int] = set()
-    for pair in pairs:
-        spans = [node for node in (pair.group, pair.mark) if node]
-        used.update(range(min(node.first for node in spans), max(node.last for node in spans) + 1))
-    for pick in picks:
-        used.update(range(pick.first, pick.last + 1))
-    return used
