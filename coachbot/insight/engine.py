@@ -9,8 +9,6 @@ from coachbot.insight.swallows import Swallow
 from coachbot.jsonlines import Record
 from coachbot.programme.positions import Position
 
-_DIGITS = 4
-
 
 def run(lines: Iterable[str]) -> Iterator[str]:
     """``{"id","positions","swallows"}`` a line in, ``{"id","favourite","probability","clear","more_nights"}`` out.
@@ -25,7 +23,7 @@ def _answer(record: Record) -> Record:
     found = estimate(positions, [_swallow(swallow) for swallow in _list(record, "swallows")])
     return {
         "favourite": found.favourite,
-        "probability": {position: round(chance, _DIGITS) for position, chance in found.probability.items()},
+        "probability": dict(found.probability),
         "clear": found.clear,
         "more_nights": found.more_nights,
     }

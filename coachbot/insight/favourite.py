@@ -19,7 +19,7 @@ from coachbot.insight.ratings_filter import Array, Likings, likings
 from coachbot.insight.swallows import Swallow
 from coachbot.programme.positions import Position
 
-CLEAR = 0.85
+CLEAR = 0.86
 """The probability from which a favourite is called clear. Of all that pass it, nine in ten or more are right."""
 
 LIKELY = 0.45

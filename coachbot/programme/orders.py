@@ -6,11 +6,11 @@ any other place and after any other position, or once more or less (Williams, Au
 Research A 1949;2:149-168, has the exact case). What comes last on one night and first on the next is not balanced.
 
 A plan is made of blocks. The nights of a block are cut into segments, and however the nights of a segment are
-shuffled, every beginning of the block keeps its balance; that gives variety, and serves those who stop early. What
-cannot be balanced to within 1 is known by exhaustive search: 2, 3 and 4 nights of three positions (and the same plus
-any multiple of 6), and 4, 5 and 6 nights of five; there the counts differ by 2. Ten exact nights and four to six more
-of five positions cannot be within 1 either, so those plans end in a block of their own, which is within 1 after
-every night but the 4th to 6th, the 10th (the 9th to 11th in the block of fifteen) and the 15th where 16 are planned.
+shuffled, every beginning of the block keeps its balance; that gives variety, and serves those who stop early. Integer
+programming over all orders shows what cannot be balanced to within 1: 2, 3 and 4 nights of three positions (and the
+same plus any multiple of 6), and 4, 5 and 6 nights of five; there the counts differ by 2. Ten exact nights and four
+to six more of five positions cannot be within 1 either, so those plans end in a block of their own, which is within 1
+after every night but the 4th to 6th, the 10th (the 9th to 11th in the block of fifteen) and the 15th of sixteen.
 """
 
 import json

@@ -125,7 +125,8 @@ def test_few_nights_are_never_clear() -> None:
     found = estimate([LEFT, UP], fortnight({LEFT: 5, UP: None}, nights=2))
 
     assert (found.favourite, found.clear) == (LEFT, False)
-    assert found.more_nights == 1
+    assert found.more_nights is not None
+    assert found.more_nights >= 1
 
 
 def test_nothing_known_is_said() -> None:
@@ -194,4 +195,4 @@ def test_bad_lines_are_told_what_to_do_and_the_rest_goes_on(bad: str, told: str)
     assert first["id"] == 1
     assert told in first["error"]
     assert second["favourite"] == "left"
-    assert sum(second["probability"].values()) == pytest.approx(1, abs=1e-3)
+    assert sum(second["probability"].values()) == pytest.approx(1)

@@ -42,7 +42,7 @@ def spread(nights: Sequence[Sequence[object]]) -> int:
 
 
 def best_spread(size: int, nights: int) -> int:
-    """The least possible: what exhaustive search leaves (`test_no_plan_can_be_balanced_better`)."""
+    """The least possible: what the orders there are allow (`test_no_plan_can_be_balanced_better`)."""
     if size == 3:
         return 2 if nights % 6 in {2, 3, 4} else 1
     return 2 if size == 5 and nights in {4, 5, 6} else 1
@@ -83,7 +83,7 @@ def test_every_plan_is_as_balanced_as_it_can_be(size: int, seed: int) -> None:
 
 @pytest.mark.parametrize(("size", "nights"), [(3, 2), (3, 3), (3, 4), (3, 8), (3, 9), (3, 10), (5, 4), (5, 5)])
 def test_no_plan_can_be_balanced_better(size: int, nights: int) -> None:
-    """Where the counts differ by 2, an exhaustive search finds nothing within 1, and with other nights it does."""
+    """Where the counts differ by 2, nothing within 1 exists among all orders; with other nights something does."""
     assert not possible(size, nights)
     assert possible(size, 7)
 
