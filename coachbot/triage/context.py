@@ -47,7 +47,7 @@ class Contexts:
         """Whether nothing between word `start` and word `stop` ends the reach of a phrase."""
         if stop - start > context.reach or (start in words.commas and context.side == "before" and not context.clausal):
             return False
-        if any(words.folded[comma] in self._openers for comma in words.commas if start < comma <= stop):
+        if any(place in words.commas and words.folded[place] in self._openers for place in range(start + 1, stop + 1)):
             return False
         between = words.folded[start:stop]
         if not self._enders.isdisjoint(between):

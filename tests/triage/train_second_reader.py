@@ -30,9 +30,9 @@ DATA = HERE / "data"
 TARGET = HERE.parents[1] / "coachbot" / "triage" / "second_reader.npz"
 NONE = "none"
 DRAWS, DRAWS_NONE = 5, 8
-NONE_WEIGHT = 4.0
+NONE_WEIGHT = 5.0
 DEVELOPMENT_WEIGHT = 2.0
-STRENGTH = 8.0
+STRENGTH = 10.0
 THRESHOLDS = (0.5, 0.5, 0.5, 0.5, 0.9)
 """How sure the reader must be of emergency, urgent, concern, medicine; and of any of them against the rules."""
 JOINS = {
