@@ -61,7 +61,8 @@ def nodes(items: Sequence[Item]) -> list[Node]:
 
 
 def _node(item: Item, at: int, between: Sequence[str], epoch: int, before: Sequence[Node]) -> Node:
-    gap = _gap(between, after_group=bool(before) and before[-1].kind == "group") if before else CLOSE
+    to_mark = bool(before) and before[-1].kind == "group" and item.kind in ("mark", "same")
+    gap = _gap(between, to_mark=to_mark) if before else CLOSE
     if item.kind in ("position", "all"):
         positions = item.value if isinstance(item.value, tuple) else ()
         return Node("group", positions, None, gap, epoch, at, at)
@@ -76,13 +77,14 @@ def _mark(item: Item, before: Sequence[Node]) -> Mark:
     return mark
 
 
-def _gap(between: Sequence[str], *, after_group: bool) -> int:
-    """How far two nodes stand apart. A few words after a position speak of it; after a mark they end what was said."""
+def _gap(between: Sequence[str], *, to_mark: bool) -> int:
+    """How far two nodes stand apart; `to_mark` from a position to a mark, where a few words speak of the position."""
     words = between.count("word") + between.count("other")
-    parted = max((_GAPS.get(kind, CLOSE) for kind in between), default=CLOSE)
+    kinds = [kind for kind in between if kind != "fix" or not to_mark]  # "left should be 3" is one thing
+    parted = max((_GAPS.get(kind, CLOSE) for kind in kinds), default=CLOSE)
     if words >= _WORDS_THAT_PART:
         return APART
-    return max(parted, COMMA) if words and not after_group else parted
+    return max(parted, COMMA) if words and not to_mark else parted
 
 
 def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:

@@ -86,7 +86,7 @@ def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     if item.kind == "number":
         yield from _number(found, at, places)
     elif item.kind == "plural":
-        if not any(other.kind == "all" for other in found):
+        if not any(other.kind == "all" for other in found) and not _has_a_position(found, at):
             yield item._replace(kind="all", value=None, end=item.start)
         yield item._replace(kind="mark")
     elif item.kind == "both" and places == _PAIR and not (at and found[at - 1].kind == "position"):
@@ -100,6 +100,13 @@ def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
         yield _one(found, at)
     else:
         yield item
+
+
+def _has_a_position(found: Sequence[Item], at: int) -> bool:
+    """Whether a position stands right beside: "left and up got 4s", "4s for left"."""
+    sides = (reversed(found[:at]), found[at + 1 :])
+    nearest = [next((item.kind for item in side if item.kind not in _PASSED_OVER), "") for side in sides]
+    return "position" in nearest
 
 
 def _points_at_mark(found: Sequence[Item], at: int) -> bool:
