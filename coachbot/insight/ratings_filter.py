@@ -128,19 +128,15 @@ def interval_moments(mean: Array, variance: Array, low: float, high: float) -> t
         Its chance; by how much the mean moves and the variance shrinks, per unit of covariance with the variable.
     """
     deviation = np.sqrt(variance)
-    upper, lower = (high - mean) / deviation, (low - mean) / deviation
-    inside = np.maximum(ndtr(upper) - ndtr(lower), _LEAST)
-    upper_density, lower_density = _density(upper), _density(lower)
-    shift = (lower_density - upper_density) / inside
-    narrowing = shift**2 + (upper * upper_density - lower * lower_density) / inside
+    ends = (np.array([[low], [high]]) - mean) / deviation
+    below = ndtr(ends)
+    density = np.exp(-0.5 * ends**2) / math.sqrt(2 * math.pi)
+    inside = np.maximum(below[1] - below[0], _LEAST)
+    shift = (density[0] - density[1]) / inside
+    narrowing = shift**2 + (ends[1] * density[1] - ends[0] * density[0]) / inside
     chance = (1 - SLIP) * inside + SLIP / (len(_EDGES) - 1)
     meant = (1 - SLIP) * inside / chance
     return chance, meant * shift / deviation, meant * (narrowing - (1 - meant) * shift**2) / variance
-
-
-def _density(standard: Array) -> Array:
-    density: Array = np.exp(-0.5 * standard**2) / math.sqrt(2 * math.pi)
-    return density
 
 
 def likings(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Likings:
