@@ -85,6 +85,7 @@ _ALONE = {
     "count_before": "word",
     "count_after": "word",
     "question": "filler",
+    "asks": "filler",
     "nothing": "nothing",
     "closing": "filler",
 }

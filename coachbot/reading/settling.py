@@ -151,12 +151,17 @@ def _other_day(found: list[Item], at: int) -> list[Item]:
     return _become(found, at, "bad" if any(_is(found, i, "mark", "position") for i in near) else "word")
 
 
+_FIRST_WORDS = 4
+"""Among these a word such as "which" makes a question, also after "so" or "hi"."""
+
+
 def _ask(found: list[Item], at: int) -> list[Item]:
     """A question about a mark gives none: "4?", "is 4 good?"."""
     start = before(found, at, {item.kind for item in found} - {"stop", "newline"})
     clause = found[0 if start is None else start + 1 : at]
     opening = next((item for item in clause if item.kind != "symbol"), found[at])
-    asks = "question" in opening.roles and any(item.kind in ("mark", "position") for item in clause)
+    asks = "question" in opening.roles or any("asks" in item.roles for item in clause[:_FIRST_WORDS])
+    asks = asks and any(item.kind in ("mark", "position") for item in clause)
     return _become(found, at, "bad") if asks or (at and found[at - 1].kind == "mark") else found
 
 
