@@ -23,7 +23,16 @@ def configure(style: str) -> None:
         wrapper_class=structlog.make_filtering_bound_logger(logging.INFO),
         logger_factory=structlog.PrintLoggerFactory(sys.stderr),
     )
-    logging.basicConfig(level=logging.WARNING, stream=sys.stderr, format="%(levelname)s %(name)s")
+    logging.basicConfig(level=logging.WARNING, handlers=[_Libraries()], force=True)
+
+
+class _Libraries(logging.Handler):
+    """What a library logs, by its name and kind only: its words may quote a statement, an address or a token."""
+
+    def emit(self, record: logging.LogRecord) -> None:
+        """Log that something was logged."""
+        kind = record.exc_info[0].__name__ if record.exc_info and record.exc_info[0] else ""
+        structlog.get_logger().warning("library", library=record.name, error=kind)
 
 
 def _without_values(_: object, __: str, event: structlog.typing.EventDict) -> structlog.typing.EventDict:

@@ -81,6 +81,10 @@ class Clinic:
             code = await asyncio.to_thread(process.wait, PATIENCE)
         assert code == 0, self.log()
 
+    async def started(self) -> bool:
+        """Whether the process says that it runs."""
+        return "started" in self.log()
+
     def log(self) -> str:
         """All that the process has logged."""
         return (self.folder / "log").read_text(encoding="utf-8")

@@ -20,23 +20,24 @@ def data(message: dict[str, object], deed: str) -> str:
 
 async def test_from_the_invitation_to_a_lifted_hold(clinic: Clinic) -> None:
     """Code, consent, lesson at bedtime, an alarm, the clinician's buttons and note; nothing secret in the log."""
-    done = clinic.enrol()
-    codes = dict(done.codes)
     async with clinic.serving():
+        await until(clinic.started, "it did not start")
+        done = clinic.enrol()
+        codes = dict(done.codes)
         await clinic.peer.write(PARENT, f"/start {codes[Role.PARENT]}")
         asked = await clinic.hears(PARENT, "Do you agree?")
         await clinic.peer.write(CHILD, codes[Role.CHILD])
         await clinic.hears(CHILD, "grown-up")
-        await clinic.peer.press(PARENT, data(asked, "consent:agree"), asked)
+        await clinic.peer.press(PARENT, data(asked, "consent:agree"))
         await clinic.hears(PARENT, "short lesson")
         lesson = await clinic.hears(PARENT, "a throat is soft and wide")
-        await clinic.peer.press(PARENT, data(lesson, "next:0"), lesson)
+        await clinic.peer.press(PARENT, data(lesson, "next:0"))
         await clinic.hears(PARENT, "sits up tall")
         await clinic.peer.write(CHILD, "i cant breathe")
         await clinic.hears(CHILD, "911")
         await clinic.hears(PARENT, "Call 911 now")
         alert = await clinic.hears(CLINICIAN, "EMERGENCY")
-        await clinic.peer.press(CLINICIAN, data(alert, "lift"), alert)
+        await clinic.peer.press(CLINICIAN, data(alert, "lift"))
         await clinic.hears(CLINICIAN, "why practice is safe")
         await clinic.peer.write(CLINICIAN, "Spoke with the mother, child is well.")
         await clinic.hears(PARENT, "can go on")
@@ -62,7 +63,7 @@ async def test_a_blocked_bot_is_told_to_the_clinician(clinic: Clinic) -> None:
         await clinic.peer.write(PARENT, dict(done.codes)[Role.PARENT])
         asked = await clinic.hears(PARENT, "Do you agree?")
         await clinic.peer.refuse("sendMessage", 403, "Forbidden: bot was blocked by the user")
-        await clinic.peer.press(PARENT, data(asked, "consent:agree"), asked)
+        await clinic.peer.press(PARENT, data(asked, "consent:agree"))
         await clinic.hears(CLINICIAN, "reach")
 
     assert not clinic.case(done.case.id).parents[0].reachable
