@@ -221,7 +221,7 @@ def test_a_request_is_the_whole_reply(lang: str, text: str, expected: str) -> No
 @pytest.mark.parametrize("word", ["STOP", "STOPALL", "UNSUBSCRIBE", "CANCEL", "END", "QUIT"])
 @pytest.mark.parametrize("lang", ["en", "es", "fr"])
 def test_carriers_opt_out_words_stop_in_every_language(lang: str, word: str) -> None:
-    """The opt-out words that carriers require (CTIA Messaging Principles and Best Practices, 2019) mean stop."""
+    """The opt-out words of industry guidance (CTIA, as summarised by carriers; STOPALL from vendor lists) mean stop."""
     assert request(word, lang=lang) == Request(wish=Wish.STOP)
 
 
