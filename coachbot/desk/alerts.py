@@ -29,9 +29,10 @@ OURS = (MISSED, "lesson", UNREACHABLE, UNDELIVERED)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Told:
-    """One message about an alert to one clinician."""
+    """One clinician who was told of an alert: how often, when last, and how that message fared."""
 
     name: str
+    times: int
     at: datetime
     status: Status
 
@@ -139,10 +140,11 @@ def _around(case: Case, talk: Sequence[Message | Written], at: datetime) -> list
 
 
 def _told(talk: Sequence[Message | Written], number: int, names: dict[int, str]) -> Iterator[Told]:
-    for one in talk:
-        if isinstance(one, Written) and one.clinician_id and one.key.startswith(f"alert:{number}:"):
-            name = names.get(one.clinician_id, "—")
-            yield Told(name=name, at=one.settled_at or one.created_at, status=one.status)
+    about = [one for one in talk if isinstance(one, Written) and one.key.startswith(f"alert:{number}:")]
+    for clinician, name in names.items():
+        if sent := [one for one in about if one.clinician_id == clinician]:
+            last = sent[-1]
+            yield Told(name=name, times=len(sent), at=last.settled_at or last.created_at, status=last.status)
 
 
 def _then(case: Case, alert: Alert) -> Step | None:

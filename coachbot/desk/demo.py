@@ -140,6 +140,7 @@ class Cast:
         heartbeat = replace(coachbot.heartbeat, clock=self._clock)
         self._coachbot = replace(coachbot, sender=sender, inbox=inbox, heartbeat=heartbeat, clock=self._clock)
         self._parts: dict[int, Part] = {}
+        self._twisted: set[int] = set()
 
     async def begin(self, part: Part) -> None:
         """Enrol a family, link its phone, consent."""
@@ -222,7 +223,9 @@ class Cast:
         await self._presses(case.id, "candy:down")
 
     async def _practises(self, case: Case, night: Night, part: Part) -> None:
-        if case.practised == part.on and (words := TWISTS.get(part.twist)):
+        words = TWISTS.get(part.twist) if case.practised >= part.on and case.id not in self._twisted else None
+        if words:
+            self._twisted.add(case.id)
             await self._says(case.id, words[case.language])
             if part.twist in ("grave", "grave-lifted", "tired", "pauses", "stops"):
                 return

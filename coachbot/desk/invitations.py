@@ -93,4 +93,4 @@ def _invited(visit: Visit, role: Role, code: str) -> Invited:
 def _link(visit: Visit, code: str) -> str | None:
     """The first link that any channel makes of a code."""
     makers = (getattr(channel, "invite_link", None) for channel in visit.desk.coachbot.channels.values())
-    return next((make(code) for make in makers if make), None)
+    return next(filter(None, (make(code) for make in makers if make)), None)

@@ -10,8 +10,8 @@ from starlette.responses import Response
 
 from coachbot.desk.papers import file
 from coachbot.desk.visit import Visit
-from coachbot.service.exporting import export
-from coachbot.store import Accessed, Transaction
+from coachbot.service.exporting import ExportError, export
+from coachbot.store import Accessed
 
 
 async def study(visit: Visit) -> Response:
@@ -25,13 +25,12 @@ async def files(visit: Visit) -> Response:
     entry = Accessed(at=visit.now, by=visit.name, case_id=None, what="study.files")
     await visit.desk.coachbot.store.transact(lambda tx: tx.access.add([entry]))
     with tempfile.TemporaryDirectory() as folder:
-        await visit.read(lambda tx: _export(tx, Path(folder)))
+        try:
+            await visit.read(lambda tx: export(tx, Path(folder)))
+        except ExportError as error:
+            return await visit.wrong(409, visit.t("study-refused", why=str(error)))
         data = await asyncio.to_thread(_zipped, Path(folder))
     return file("study.zip", "application/zip", data)
-
-
-def _export(tx: Transaction, folder: Path) -> None:
-    list(export(tx, folder))
 
 
 def _zipped(folder: Path) -> bytes:

@@ -1,7 +1,7 @@
 """Enrolment: a family's file in, a case and its invitation codes out."""
 
 import tomllib
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
@@ -13,6 +13,7 @@ from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy, Protocol
 from coachbot.programme.screening import Answers, Neck, Screening, screen
 from coachbot.programme.zones import local, zone
+from coachbot.service import defaults
 from coachbot.service.codes import new_code
 from coachbot.store import Transaction
 
@@ -92,16 +93,19 @@ def family(text: str) -> Family:
 def enrol(tx: Transaction, wanted: Family, *, emergency_number: str, seed: int, now: datetime) -> Enrolled:
     """Screen, fix the orders, open the case and draw its invitation codes.
 
+    What the file does not name, such as hours and ladders, is as the clinic has set it; `emergency_number` serves
+    until it has set any.
+
     Raises:
         EnrolmentError: if a hard stop holds, or the programme cannot be.
     """
     try:
-        protocol = Protocol(
+        protocol = replace(
+            defaults.read(tx, emergency_number).protocol,
             nights=wanted.programme.nights,
             max_nights=wanted.programme.max_nights,
             positions=wanted.programme.positions,
             candies=wanted.programme.candies,
-            emergency_number=emergency_number,
         )
         today = local(now, zone(wanted.zone).key).date()
     except ValueError as error:

@@ -139,6 +139,10 @@ alerts-none = Nothing is open. New alerts appear here by themselves.
 alert-stranger = Somebody of no family here
 alert-evidence = What decided:
 alert-told = Told:
+alert-told-one = { $name } ({ $times ->
+    [one] once
+   *[other] { $times } times
+}, last { $when })
 alert-told-nobody = nobody yet
 alert-next = Next:
 alert-around = The conversation around it
@@ -421,6 +425,7 @@ do-enter = Enter the night
 
 study-title = Study files
 study-what = De-identified tables with a data dictionary, about { $count } children: night numbers instead of dates, no names, no free words, small cells left out.
+study-refused = The files were held back, for they might tell who somebody is: { $why }.
 study-files = Get the files (ZIP)
 study-caution = Each time the files are taken is written down. Children's ratings are descriptive; there is no control group.
 

@@ -1,501 +1,506 @@
-# What clinicians read at the desk.
+# Lo que el equipo clínico lee en el escritorio.
 
-## Everywhere
+## En todas partes
 
-desk = coachbot desk
-desk-word = desk
-skip = Skip to the page
-nav-label = Desk
-nav-alerts = Alerts
-nav-children = Children
-nav-enrol = Enroll
-nav-study = Study
-nav-clinic = Clinic
-sign-out = Sign out
-foot = coachbot gives no medical advice. In an emergency, families are told to call the local emergency number.
-banner-nobody = Nobody can be reached.
-banner-nobody-do = An alert would reach no one: there is no active clinician on duty whose chat is linked. Watch this page until that is mended.
-banner-clock = The clock has stopped.
-banner-clock-do = No prompts go out and no alerts climb. Tell whoever runs the service now.
-live-new = There is a new alert.
-live-show = There is news. Show it
-go-home = Back to the start
-go-child = Back to the child
-none = none
-none-chosen = none
-more = Note, hold, end
-yes = Yes
+desk = escritorio de coachbot
+desk-word = escritorio
+skip = Ir al contenido
+nav-label = Escritorio
+nav-alerts = Avisos
+nav-children = Niños
+nav-enrol = Inscribir
+nav-study = Estudio
+nav-clinic = Clínica
+sign-out = Salir
+foot = coachbot no da consejo médico. En una emergencia se dice a las familias que llamen al número local de emergencias.
+banner-nobody = No se puede localizar a nadie.
+banner-nobody-do = Un aviso no llegaría a nadie: no hay ningún profesional activo de guardia con un chat enlazado. Vigile esta página hasta que se arregle.
+banner-clock = El reloj se ha parado.
+banner-clock-do = No salen mensajes y los avisos no escalan. Avise ya a quien lleva el servicio.
+live-new = Hay un aviso nuevo.
+live-show = Hay novedades. Mostrarlas
+go-home = Volver al inicio
+go-child = Volver al niño
+none = ninguno
+none-chosen = ninguna
+more = Nota, suspensión, fin
+yes = Sí
 no = No
 ago-minutes = { $count ->
-    [0] just now
-    [one] 1 minute ago
-   *[other] { $count } minutes ago
+    [0] ahora mismo
+    [one] hace 1 minuto
+   *[other] hace { $count } minutos
 }
-ago-hours = { $count } hours ago
-ago-days = { $count } days ago
+ago-hours = hace { $count } horas
+ago-days = hace { $count } días
 in-minutes = { $count ->
-    [0] now
-    [one] in 1 minute
-   *[other] in { $count } minutes
+    [0] ahora
+    [one] en 1 minuto
+   *[other] en { $count } minutos
 }
-in-hours = in { $count } hours
-in-days = in { $count } days
+in-hours = en { $count } horas
+in-days = en { $count } días
 date-short = { $day } { $month ->
-    [1] Jan
-    [2] Feb
-    [3] Mar
-    [4] Apr
-    [5] May
-    [6] Jun
-    [7] Jul
-    [8] Aug
-    [9] Sep
-    [10] Oct
-    [11] Nov
-   *[12] Dec
+    [1] ene
+    [2] feb
+    [3] mar
+    [4] abr
+    [5] may
+    [6] jun
+    [7] jul
+    [8] ago
+    [9] sept
+    [10] oct
+    [11] nov
+   *[12] dic
 }
 date-time = { $date }, { $time }
-until = until { $day }
+until = hasta el { $day }
 
-## What went wrong
+## Lo que salió mal
 
-wrong-title = That did not work
-wrong-typed = What you typed
-wrong-no-case = There is no such child here. Perhaps the family has been erased.
-wrong-store = The database cannot be reached, so nothing was changed. Try again in a minute; if it goes on, tell whoever runs the service.
-wrong-origin = This form did not come from the desk, so nothing was done. Open the desk again and use its own form.
-wrong-size = That is too much for one form. Shorten it and send it again.
-wrong-role = Your role does not open this page. Ask the clinic's lead if you need it.
-wrong-csrf = This form is out of date, so nothing was done. Go back, load the page anew and send it again.
-wrong-signed-out = You are signed out. Sign in again.
-words-needed = Write a few words. They are kept with your name.
-words-long = That is { $given } characters; { $most } is the most. Shorten it and send it again.
-number-wrong = { $given } cannot be used here. Give a whole number from { $least } to { $most }.
-time-wrong = { $given } is no time of day. Give one like 19:30.
-date-wrong = { $given } is no date. Give one like 2026-03-24.
-date-past = { $given } is not in the future. Choose a later day, or leave it empty.
-date-future = { $given } is still to come. Give the day on which the family practiced.
-zone-wrong = { $given } is no time zone. Give one like America/New_York.
-choice-needed = Choose one of the answers.
-confirm-needed = Confirm this before you go on.
+wrong-title = No ha funcionado
+wrong-typed = Lo que usted escribió
+wrong-no-case = Aquí no hay tal niño. Quizá la familia fue borrada.
+wrong-store = No se llega a la base de datos, así que nada ha cambiado. Inténtelo en un minuto; si sigue igual, avise a quien lleva el servicio.
+wrong-origin = Este formulario no vino del escritorio, así que no se hizo nada. Abra de nuevo el escritorio y use su propio formulario.
+wrong-size = Es demasiado para un formulario. Acórtelo y envíelo otra vez.
+wrong-role = Su función no abre esta página. Pídalo a quien dirige la clínica si la necesita.
+wrong-csrf = Este formulario ha caducado, así que no se hizo nada. Vuelva atrás, cargue la página de nuevo y envíelo otra vez.
+wrong-signed-out = Su sesión ha terminado. Entre de nuevo.
+words-needed = Escriba unas palabras. Se guardan con su nombre.
+words-long = Son { $given } caracteres; el máximo es { $most }. Acórtelo y envíelo otra vez.
+number-wrong = { $given } no sirve aquí. Dé un número entero de { $least } a { $most }.
+time-wrong = { $given } no es una hora. Dé una como 19:30.
+date-wrong = { $given } no es una fecha. Dé una como 2026-03-24.
+date-past = { $given } no está en el futuro. Elija un día posterior, o déjelo vacío.
+date-future = { $given } aún no ha llegado. Dé el día en que la familia practicó.
+zone-wrong = { $given } no es una zona horaria. Dé una como America/New_York.
+choice-needed = Elija una de las respuestas.
+confirm-needed = Confirme esto antes de seguir.
 faults-some = { $count ->
-    [one] One thing needs mending. It is marked below.
-   *[other] { $count } things need mending. They are marked below.
+    [one] Hay una cosa por corregir. Está marcada abajo.
+   *[other] Hay { $count } cosas por corregir. Están marcadas abajo.
 }
 
-## Signing in
+## Entrar
 
-sign-in = Sign in
-name = Name
-password = Password
-code = One-time code
-sign-in-help = The code is in your authenticator app. If you have lost your password or app, the clinic's lead can give you new ones.
-sign-in-wrong = Name, password and code do not belong together. A code works once: wait for the next and try again.
-sign-in-wait = Too many tries. Wait 15 minutes, then try again.
+sign-in = Entrar
+name = Nombre
+password = Contraseña
+code = Código de un solo uso
+sign-in-help = El código está en su aplicación de autenticación. Si perdió la contraseña o la aplicación, quien dirige la clínica puede darle otras.
+sign-in-wrong = Nombre, contraseña y código no van juntos. Cada código sirve una vez: espere el siguiente e inténtelo de nuevo.
+sign-in-wait = Demasiados intentos. Espere 15 minutos e inténtelo de nuevo.
 
-## States, levels, people
+## Estados, niveles, personas
 
-state-invited = invited
-state-lesson = lesson
-state-practising = practicing
-state-paused = paused
-state-on_hold = on hold
-state-finished = finished
-state-followed_up = followed up
-state-withdrawn = ended
-level-none = notice
-level-medicine = Medicine
-level-concern = Concern
-level-urgent = Urgent
-level-emergency = Emergency
-role-parent = parent
-role-child = child
-role-clock = the clock
-role-channel = the channel
-who-on_call = clinician on call
-who-backup = backup
-who-all = everybody
-staff-clinician = clinician
-staff-lead = lead
-staff-researcher = researcher
-duty-on_call = on call
-duty-backup = backup
-duty-none = not on duty
+state-invited = con invitación
+state-lesson = lección
+state-practising = practica
+state-paused = en pausa
+state-on_hold = suspendido
+state-finished = terminado
+state-followed_up = con seguimiento
+state-withdrawn = cerrado
+level-none = nota
+level-medicine = Medicamento
+level-concern = Preocupación
+level-urgent = Urgente
+level-emergency = Emergencia
+role-parent = madre o padre
+role-child = niño
+role-clock = el reloj
+role-channel = el canal
+who-on_call = profesional de guardia
+who-backup = suplente
+who-all = todos
+staff-clinician = profesional clínico
+staff-lead = dirección
+staff-researcher = investigación
+duty-on_call = de guardia
+duty-backup = suplente
+duty-none = sin guardia
 channel-name = { $channel ->
     [telegram] Telegram
-    [sms] text message
-    [rehearsal] rehearsal phone
+    [sms] mensaje de texto
+    [rehearsal] teléfono de ensayo
    *[other] { $channel }
 }
-ours-missed = nights missed in a row
-ours-lesson = lesson not finished
-ours-unreachable = family cannot be reached
-ours-undelivered = a safety message did not arrive
+ours-missed = noches perdidas seguidas
+ours-lesson = lección sin terminar
+ours-unreachable = no se localiza a la familia
+ours-undelivered = un mensaje de seguridad no llegó
 
-## Alerts
+## Avisos
 
-alerts-title = What needs you now
-alerts-none = Nothing is open. New alerts appear here by themselves.
-alert-stranger = Somebody of no family here
-alert-evidence = What decided:
-alert-told = Told:
-alert-told-nobody = nobody yet
-alert-next = Next:
-alert-around = The conversation around it
-do-acknowledge = I take this on
-do-call-back = Tell them we will call
-do-note = Keep note
-do-call = Keep: family was called
-do-lift = Lift the hold
-do-end = End the program
-do-read = I have read this
-note-label = Note for your colleagues
-note-note = note
-note-call = family called
-note-screening = screening confirmed
-lift-label = Why is practice safe again? Your name and this note are kept.
-end-label = Why does the program end? It cannot be undone.
-call-back-words = We have read your message. We will call you as soon as we can. If anyone is in danger, call your local emergency number now.
-unread-title = Messages to read ({ $count })
-unread-none = Nothing waits to be read.
-send-waiting = waiting
-send-claimed = being sent
-send-sent = sent
-send-never = not delivered
-send-gone = no longer reachable
-send-unknown = perhaps not delivered
-send-expired = too late, not sent
-send-cancelled = taken back
+alerts-title = Lo que le necesita ahora
+alerts-none = No hay nada abierto. Los avisos nuevos aparecen aquí solos.
+alert-stranger = Alguien que no es de ninguna familia
+alert-evidence = Lo que decidió:
+alert-told = Avisados:
+alert-told-one = { $name } ({ $times ->
+    [one] una vez
+   *[other] { $times } veces
+}, la última { $when })
+alert-told-nobody = nadie todavía
+alert-next = Sigue:
+alert-around = La conversación alrededor
+do-acknowledge = Me encargo yo
+do-call-back = Decirles que llamaremos
+do-note = Guardar nota
+do-call = Guardar: se llamó a la familia
+do-lift = Levantar la suspensión
+do-end = Terminar el programa
+do-read = Lo he leído
+note-label = Nota para el equipo
+note-note = nota
+note-call = llamada a la familia
+note-screening = evaluación confirmada
+lift-label = ¿Por qué es segura otra vez la práctica? Se guardan su nombre y esta nota.
+end-label = ¿Por qué termina el programa? No se puede deshacer.
+call-back-words = Hemos leído su mensaje. Les llamaremos en cuanto podamos. Si alguien está en peligro, llamen ya al número local de emergencias.
+unread-title = Mensajes por leer ({ $count })
+unread-none = No hay nada por leer.
+send-waiting = en espera
+send-claimed = enviándose
+send-sent = enviado
+send-never = no entregado
+send-gone = ya no se localiza
+send-unknown = quizá no entregado
+send-expired = demasiado tarde, no enviado
+send-cancelled = retirado
 
-## Children
+## Niños
 
-children-title = Children
-children-none = No child fits. Clear the search or choose another group.
+children-title = Niños
+children-none = Ningún niño encaja. Borre la búsqueda o elija otro grupo.
 children-count = { $count ->
-    [one] One child
-   *[other] { $count } children
+    [one] Un niño
+   *[other] { $count } niños
 }
-find = Find a name
-do-find = Find
-sort = Sort by
-sort-needs = who needs you
-sort-name = name
-sort-nights = nights practiced
-sort-missed = nights missed
-sort-evening = latest evening
-show-label = Groups
-show-all = All
-show-needs = Need you
-show-waiting = Not begun
-show-practising = Practicing
-show-on_hold = On hold
-show-paused = Paused
-show-finished = Finished
-show-ended = Ended
-col-child = Child
-col-state = State
-col-night = Night
-col-weeks = Last four weeks
-col-last = Last night
-col-favourite = Favorite so far
-col-missed = Missed
-col-waits = Waiting
-night-of = night { $night } of { $nights }
-down-of = { $down } of { $tried } down
-clear = clear
-working = being worked out
-in-a-row = ({ $count } in a row)
+find = Buscar un nombre
+do-find = Buscar
+sort = Ordenar por
+sort-needs = quién le necesita
+sort-name = nombre
+sort-nights = noches practicadas
+sort-missed = noches perdidas
+sort-evening = última noche
+show-label = Grupos
+show-all = Todos
+show-needs = Le necesitan
+show-waiting = Sin empezar
+show-practising = Practican
+show-on_hold = Suspendidos
+show-paused = En pausa
+show-finished = Terminados
+show-ended = Cerrados
+col-child = Niño
+col-state = Estado
+col-night = Noche
+col-weeks = Últimas cuatro semanas
+col-last = Última noche
+col-favourite = Favorita hasta ahora
+col-missed = Perdidas
+col-waits = Pendiente
+night-of = noche { $night } de { $nights }
+down-of = { $down } de { $tried } tragados
+clear = clara
+working = calculándose
+in-a-row = ({ $count } seguidas)
 alerts-count = { $count ->
-    [one] 1 alert
-   *[other] { $count } alerts
+    [one] 1 aviso
+   *[other] { $count } avisos
 }
-unread-count = { $count } to read
-strip = { $done } of { $evenings } evenings practiced in the last four weeks
-strip-key = Each mark is an evening: square practiced, half square in part, ring missed, line open or not sent. A rating runs from 1 (hardest) to 5 (easiest).
-pages = Pages
+unread-count = { $count } por leer
+strip = { $done } de { $evenings } noches practicadas en las últimas cuatro semanas
+strip-key = Cada marca es una noche: cuadrado practicada, medio cuadrado en parte, anillo perdida, raya abierta o no enviada. La nota va de 1 (lo más difícil) a 5 (lo más fácil).
+pages = Páginas
 
-## One child
+## Un niño
 
-born = born { $year }
-bedtime-is = bedtime { $time } ({ $zone })
-case-number = case { $number }
-nights-title = Night by night
-nights-none = No night yet.
-night = Night
-night-status = Evening
-night-open = open
-night-finished = finished
-night-partial = in part
-night-missed = missed
-night-unsent = prompt not sent
+born = nacimiento { $year }
+bedtime-is = hora de dormir { $time } ({ $zone })
+case-number = caso { $number }
+nights-title = Noche a noche
+nights-none = Todavía ninguna noche.
+night = Noche
+night-status = Cómo quedó
+night-open = abierta
+night-finished = terminada
+night-partial = en parte
+night-missed = perdida
+night-unsent = mensaje no enviado
 night-short-open = …
 night-short-finished = ✓
 night-short-partial = ½
 night-short-missed = ○
 night-short-unsent = –
-mark-none = no rating
-mark-not_down = did not go down
-mark-skipped = skipped
-best = best of the night
-grid-key = 1 hardest to 5 easiest. × did not go down, – skipped, ★ named best that night. ✓ finished, ½ in part, ○ missed.
-adherence = { $evenings } evenings: { $finished } finished, { $partial } in part, { $missed } missed{ $unsent ->
+mark-none = sin nota
+mark-not_down = no bajó
+mark-skipped = omitida
+best = la mejor de la noche
+grid-key = De 1 lo más difícil a 5 lo más fácil. × no bajó, – omitida, ★ elegida como mejor esa noche. ✓ terminada, ½ en parte, ○ perdida.
+adherence = { $evenings } noches: { $finished } terminadas, { $partial } en parte, { $missed } perdidas{ $unsent ->
     [0] .
-   *[other] , { $unsent } not sent by us.
+   *[other] , { $unsent } no enviadas por nosotros.
 }
-notes-title = What the family noted
-favourite-title = Which position
-favourite-none = Nothing to go by yet.
-favourite-clear = { $position } is the favorite: { $percent } % likely to be the best of those tried.
-favourite-unclear = Not clear yet. { $position } is ahead with { $percent } %.
-favourite-more = About { $nights } more nights may settle it.
-favourite-first-last = Favorite on the first night: { $first }; on the last: { $last }.
-favourite-caution = Descriptive only: one child's own ratings on nights that depend on each other. It does not predict how a real medicine will go. Choose together with the child and the family.
-ready-yes = With the favorite, the candy went down on each of the last three practiced nights.
-ready-no = With the favorite, the candy did not go down on each of the last three practiced nights.
-ready-unknown = Too few nights to say whether the child is ready.
-shares-title = How likely each position is the best
-course-title = { $position }: ratings night by night
+notes-title = Lo que anotó la familia
+favourite-title = Qué posición
+favourite-none = Todavía no hay datos.
+favourite-clear = { $position } es la favorita: { $percent } % de probabilidad de ser la mejor de las probadas.
+favourite-unclear = Aún no está claro. { $position } va delante con { $percent } %.
+favourite-more = Unas { $nights } noches más pueden decidirlo.
+favourite-first-last = Favorita la primera noche: { $first }; la última: { $last }.
+favourite-caution = Solo descriptivo: las notas de un solo niño en noches que dependen unas de otras. No predice cómo irá un medicamento real. Elijan junto con el niño y la familia.
+ready-yes = Con la favorita, el caramelo bajó en cada una de las tres últimas noches practicadas.
+ready-no = Con la favorita, el caramelo no bajó en cada una de las tres últimas noches practicadas.
+ready-unknown = Hay muy pocas noches para decir si el niño está listo.
+shares-title = Probabilidad de que cada posición sea la mejor
+course-title = { $position }: notas noche a noche
 not-down-short = no
-chosen-is = Chosen at follow-up: { $position }
-talk-title = The conversation
-talk-none = Nothing was written yet.
-talk-coach = coach to { $to }
-talk-button = by button
-changes-title = What changed, and who did it
-change-state = from { $old } to { $new }
-change-candy = candy is now a { $new }
-change-bedtime = bedtime from { $old } to { $new }
-change-zone = time zone from { $old } to { $new }
-change-chosen = position for the real medicine: { $new }
-did-Told = message to the family
-did-NightEntered = night entered from paper
-did-Acknowledged = took an alert on
-did-Joined = joined
-did-ClinicianWrote = note by chat
-did-ClinicianPressed = button in chat
-did-Held = practice put on hold
-did-HoldLifted = hold lifted
-did-Ended = program ended
-did-Paused = practice paused
-did-Resumed = practice resumed
-did-BedtimeSet = bedtime changed
-did-CandySet = candy changed
-did-FollowedUp = followed up
-did-Erased = erasure asked for
-access-title = Who looked at this record ({ $count })
-deeds-title = What you can do
-do-resume = Go on with practice
-follow-up-label = Position that child and clinician chose
-note-optional = Note (optional)
-do-follow-up = Keep the choice
-tell-label = Message to the family, sent with your words
-do-tell = Send
-practice-title = Pause, hold, bedtime, candy
-pause-until = Pause until (empty: until resumed)
-do-pause = Pause
-hold-label = Why is practice put on hold?
-do-hold = Put on hold
-bedtime = Bedtime
-zone = Time zone
-do-bedtime = Change bedtime
-candy-kind = Candy
-candy-mint = small mint
-candy-hard = small hard candy
-candy-size = Longest side, mm
-do-candy = Change candy
-papers-title = On paper
-report-pdf = Follow-up report (PDF)
-report-png = Follow-up report (picture)
-certificate = Certificate for the child
-sheets = Rating sheets to print
-enter-sheet = Enter a filled sheet
-family-title = The family's chats
-contact-left = wrong number, not written to
-contact-lost = cannot be reached
-contacts-none = No chat is linked yet.
-consent-given = Consent given { $when }
-consent-none = No consent yet
-invite-parent = Invite a parent
-invite-child = Invite the child
-record-title = Record: take out, end, erase
-kept = All that is kept (JSON)
-fhir = FHIR R4 bundle (JSON)
-erase-label = Erase this family for good. Type the case number { $number } to confirm.
-do-erase = Erase
-erase-sure = Nothing was erased. Type { $number } to confirm.
-erased-none = No family with case number { $number } has been erased.
-erased-title = Case { $number } is erased
-erased-opened = Opened
-erased-at = Erased
-erased-events = Events erased
-erased-nights = Nights erased
-erased-received = Messages received, erased
-erased-sent = Messages sent, erased
-erased-stays = What stays: these counts, and who looked at the record when ({ $count } entries, without a name).
-done-acknowledge = You have taken it on. It climbs no further.
-done-lift = The hold is lifted and the family has been told.
-done-hold = Practice is on hold and the family has been told.
-done-end = The program is ended and the family has been told.
-done-pause = Practice is paused and the family has been told.
-done-resume = Practice goes on and the family has been told.
-done-bedtime = The bedtime is changed and the family has been told.
-done-candy = The candy is changed and the family has been told.
-done-tell = Your message is on its way.
-done-call-back = The family has been told that you will call.
-done-follow-up = The choice is kept.
-done-note = The note is kept.
-done-call = The call is kept.
-done-night = The night is entered.
-done-password = Your password is changed. All your other sessions have ended.
-done-clinic = Saved. It holds for families enrolled from now on.
-done-people = Saved.
+chosen-is = Elegida en el seguimiento: { $position }
+talk-title = La conversación
+talk-none = Todavía no se ha escrito nada.
+talk-coach = coach a { $to }
+talk-button = con botón
+changes-title = Qué cambió y quién lo hizo
+change-state = de { $old } a { $new }
+change-candy = el caramelo es ahora { $new }
+change-bedtime = hora de dormir de { $old } a { $new }
+change-zone = zona horaria de { $old } a { $new }
+change-chosen = posición para el medicamento real: { $new }
+did-Told = mensaje a la familia
+did-NightEntered = noche copiada del papel
+did-Acknowledged = se encargó de un aviso
+did-Joined = se unió
+did-ClinicianWrote = nota por chat
+did-ClinicianPressed = botón en el chat
+did-Held = práctica suspendida
+did-HoldLifted = suspensión levantada
+did-Ended = programa terminado
+did-Paused = práctica en pausa
+did-Resumed = práctica reanudada
+did-BedtimeSet = hora de dormir cambiada
+did-CandySet = caramelo cambiado
+did-FollowedUp = seguimiento hecho
+did-Erased = borrado pedido
+access-title = Quién miró este expediente ({ $count })
+deeds-title = Lo que puede hacer
+do-resume = Seguir con la práctica
+follow-up-label = Posición elegida con el niño
+note-optional = Nota (opcional)
+do-follow-up = Guardar la elección
+tell-label = Mensaje a la familia, con sus palabras
+do-tell = Enviar
+practice-title = Pausa, suspensión, hora, caramelo
+pause-until = Pausa hasta (vacío: hasta reanudar)
+do-pause = Pausar
+hold-label = ¿Por qué se suspende la práctica?
+do-hold = Suspender
+bedtime = Hora de dormir
+zone = Zona horaria
+do-bedtime = Cambiar la hora
+candy-kind = Caramelo
+candy-mint = pastilla de menta pequeña
+candy-hard = caramelo duro pequeño
+candy-size = Lado más largo, mm
+do-candy = Cambiar el caramelo
+papers-title = En papel
+report-pdf = Informe de seguimiento (PDF)
+report-png = Informe de seguimiento (imagen)
+certificate = Diploma para el niño
+sheets = Hojas de notas para imprimir
+enter-sheet = Copiar una hoja rellena
+family-title = Los chats de la familia
+contact-left = número equivocado, no se le escribe
+contact-lost = no se localiza
+contacts-none = Todavía no hay ningún chat enlazado.
+consent-given = Consentimiento dado el { $when }
+consent-none = Todavía sin consentimiento
+invite-parent = Invitar a madre o padre
+invite-child = Invitar al niño
+record-title = Expediente: llevarse, terminar, borrar
+kept = Todo lo que se guarda (JSON)
+fhir = Paquete FHIR R4 (JSON)
+erase-label = Borrar esta familia para siempre. Escriba el número de caso { $number } para confirmar.
+do-erase = Borrar
+erase-sure = No se borró nada. Escriba { $number } para confirmar.
+erased-none = No se ha borrado ninguna familia con el número de caso { $number }.
+erased-title = El caso { $number } está borrado
+erased-opened = Abierto
+erased-at = Borrado
+erased-events = Sucesos borrados
+erased-nights = Noches borradas
+erased-received = Mensajes recibidos, borrados
+erased-sent = Mensajes enviados, borrados
+erased-stays = Lo que queda: estas cuentas, y quién miró el expediente y cuándo ({ $count } anotaciones, sin nombre de niño).
+done-acknowledge = Usted se encarga. No escala más.
+done-lift = La suspensión está levantada y la familia lo sabe.
+done-hold = La práctica está suspendida y la familia lo sabe.
+done-end = El programa ha terminado y la familia lo sabe.
+done-pause = La práctica está en pausa y la familia lo sabe.
+done-resume = La práctica sigue y la familia lo sabe.
+done-bedtime = La hora de dormir ha cambiado y la familia lo sabe.
+done-candy = El caramelo ha cambiado y la familia lo sabe.
+done-tell = Su mensaje está en camino.
+done-call-back = La familia sabe que ustedes llamarán.
+done-follow-up = La elección está guardada.
+done-note = La nota está guardada.
+done-call = La llamada está guardada.
+done-night = La noche está copiada.
+done-password = Su contraseña ha cambiado. Sus otras sesiones han terminado.
+done-clinic = Guardado. Vale para las familias que se inscriban desde ahora.
+done-people = Guardado.
 
-## Enrollment
+## Inscripción
 
-enrol-title = Enroll a family
-enrol-child = The child
-child-called = Name to be called by
-child-name = Give a name of 1 to 40 characters.
-child-born = Born
-born-hint = The date is for the check of age. Only the year is kept.
-enrol-screening = Screening
-ask-swallowing = Is there a known swallowing disorder, or a history of aspiration?
-ask-ill = Is the child too ill, or too sleepy, to practice?
-ask-allergy = Is there an allergy to anything in the candy?
-ask-neck = The neck
-neck-sound = No known trouble
-neck-cleared = Trouble, but a specialist allows every position chosen
-neck-unstable = Unstable, or not yet looked at
-confirm-asked = I asked the family these questions myself.
-confirm-adult = An adult will be there each night, and the child will sit upright.
-confirm-never-forced = The family knows: never force a child, and stop at any distress.
-confirm-young = The child is under 5: I have weighed the risk of choking on hard candy with the family.
-confirm-neck = A specialist's word on the neck is in the child's notes.
-confirm-hint = Kept with the time and your name, { $name }. The answers themselves are not kept.
-stops-title = This child cannot be enrolled now
-stop-too_young = Under 4: hard candy is not given to a child so young (AAP, Pediatrics 2010;125:601).
-stop-not_born = The date of birth is in the future.
-stop-swallowing = A swallowing disorder or aspiration: practice belongs with a specialist.
-stop-ill = Too ill or too sleepy: wait until the child is well.
-stop-allergy = Allergy to the candy: choose another candy and answer again.
-stop-neck = Unstable neck: no position that turns or tips the head without a specialist's word.
-stops-do = Nothing was kept. If an answer was wrong, mend it below; otherwise stop here.
-enrol-practice = Practice
-positions = Positions, as the child's own left and right
-positions-few = Choose at least two positions.
-nights = Nights
-bedtime-hours = The bedtime must lie from { $earliest } to { $latest }, the clinic's hours.
-language = Language
-candy-first = Candy from the first night
-candy-later = Then (optional)
-candy-from = From night
-candy-order = Candies must follow each other: give a later night.
-enrol-chats = Who gets messages
-chats-first = One parent gets every message. They choose the channel by the way they open the invitation.
-chats-second = A second parent too
-chats-own = The child on a phone of their own
-do-enrol = Screen and enroll
-invitation-title = { $child }: invitation
-invitation-once = Shown for half an hour only. Each code links one chat, works once, and opens for { $days } days.
-invitation-gone = These codes are no longer shown. Make new ones on the child's page; codes given out before stay good.
-invite-for = For the { $role }
-qr = QR code of the link
-copy = Copy link
-copied = Copied
-code-how = Ask the family to send this code as their first message.
-card = Card to print (PDF)
-enrol-next = Enroll another family
+enrol-title = Inscribir a una familia
+enrol-child = El niño
+child-called = Nombre con que se le llama
+child-name = Dé un nombre de 1 a 40 caracteres.
+child-born = Nacimiento
+born-hint = La fecha es para comprobar la edad. Solo se guarda el año.
+enrol-screening = Evaluación
+ask-swallowing = ¿Hay un trastorno de deglución conocido, o antecedentes de aspiración?
+ask-ill = ¿Está el niño demasiado enfermo, o demasiado dormido, para practicar?
+ask-allergy = ¿Hay alergia a algo del caramelo?
+ask-neck = El cuello
+neck-sound = Ningún problema conocido
+neck-cleared = Hay un problema, pero un especialista permite todas las posiciones elegidas
+neck-unstable = Inestable, o todavía sin examinar
+confirm-asked = Hice yo estas preguntas a la familia.
+confirm-adult = Un adulto estará presente cada noche y el niño se sentará erguido.
+confirm-never-forced = La familia lo sabe: nunca forzar al niño, y parar ante cualquier angustia.
+confirm-young = El niño tiene menos de 5 años: he valorado con la familia el riesgo de atragantarse con caramelo duro.
+confirm-neck = La opinión del especialista sobre el cuello está en la historia del niño.
+confirm-hint = Se guarda con la hora y su nombre, { $name }. Las respuestas mismas no se guardan.
+stops-title = Este niño no se puede inscribir ahora
+stop-too_young = Menos de 4 años: no se da caramelo duro a un niño tan pequeño (AAP, Pediatrics 2010;125:601).
+stop-not_born = La fecha de nacimiento está en el futuro.
+stop-swallowing = Trastorno de deglución o aspiración: la práctica corresponde a un especialista.
+stop-ill = Demasiado enfermo o dormido: espere a que el niño esté bien.
+stop-allergy = Alergia al caramelo: elija otro caramelo y responda de nuevo.
+stop-neck = Cuello inestable: ninguna posición que gire o incline la cabeza sin la opinión de un especialista.
+stops-do = No se guardó nada. Si una respuesta estaba mal, corríjala abajo; si no, pare aquí.
+enrol-practice = Práctica
+positions = Posiciones, según la izquierda y la derecha del niño
+positions-few = Elija al menos dos posiciones.
+nights = Noches
+bedtime-hours = La hora debe estar entre { $earliest } y { $latest }, el horario de la clínica.
+language = Idioma
+candy-first = Caramelo desde la primera noche
+candy-later = Después (opcional)
+candy-from = Desde la noche
+candy-order = Los caramelos van uno tras otro: dé una noche posterior.
+enrol-chats = Quién recibe mensajes
+chats-first = La madre o el padre recibe todos los mensajes. Elige el canal según abra la invitación.
+chats-second = También otro adulto de la familia
+chats-own = El niño en su propio teléfono
+do-enrol = Evaluar e inscribir
+invitation-title = { $child }: invitación
+invitation-once = Se muestra solo media hora. Cada código enlaza un chat, sirve una vez y vale { $days } días.
+invitation-gone = Estos códigos ya no se muestran. Haga otros en la página del niño; los entregados antes siguen valiendo.
+invite-for = Para { $role }
+qr = Código QR del enlace
+copy = Copiar enlace
+copied = Copiado
+code-how = Pida a la familia que envíe este código como primer mensaje.
+card = Tarjeta para imprimir (PDF)
+enrol-next = Inscribir a otra familia
 
-## Paper
+## Papel
 
-entry-title = { $child }: enter a filled sheet
-entry-turn = Order { $turn }, as printed on the sheet.
-entry-day = Day of practice
-entry-best = Best that night
-entry-none = All nights are used. No more can be entered.
-mark-wrong = { $given } is no rating. Choose 1 to 5, did not go down, or skipped.
-marks-needed = Enter at least one rating.
-do-enter = Enter the night
+entry-title = { $child }: copiar una hoja rellena
+entry-turn = Orden { $turn }, como está impreso en la hoja.
+entry-day = Día de la práctica
+entry-best = La mejor esa noche
+entry-none = Todas las noches están usadas. No se puede copiar ninguna más.
+mark-wrong = { $given } no es una nota. Elija de 1 a 5, no bajó, u omitida.
+marks-needed = Dé al menos una nota.
+do-enter = Guardar la noche
 
-## Study
+## Estudio
 
-study-title = Study files
-study-what = De-identified tables with a data dictionary, about { $count } children: night numbers instead of dates, no names, no free words, small cells left out.
-study-files = Get the files (ZIP)
-study-caution = Each time the files are taken is written down. Children's ratings are descriptive; there is no control group.
+study-title = Archivos del estudio
+study-what = Tablas sin identificación con diccionario de datos, de { $count } niños: números de noche en lugar de fechas, sin nombres, sin texto libre, sin celdas pequeñas.
+study-refused = Los archivos se retuvieron porque podrían decir quién es alguien: { $why }.
+study-files = Descargar los archivos (ZIP)
+study-caution = Se anota cada vez que se descargan los archivos. Las notas de los niños son descriptivas; no hay grupo de control.
 
-## Clinic
+## Clínica
 
-clinic-title = Clinic set-up
-texts = What families are told
-texts-hint = Every text as it is sent, with an invented child. To use other words, put them in the folder that the setting COACHBOT_TEXTS names.
-texts-parent = To parents
-texts-child = To children
-texts-clinician = To clinicians, by chat
-log-title = Log of access
-log-hint = The newest entries. They can be added to, never changed.
-set-general = The clinic
-set-clinic = Name that families read
-set-emergency = Local emergency number
-set-practice = Practice
-set-nights = Nights to practice
-set-max_nights = Evenings at most
-set-earliest = Prompts from
-set-latest = Prompts until
-set-late_limit = A late prompt is still sent, minutes
-set-reminder_after = Reminder after, minutes
-set-close_after = Evening closes after, minutes
-set-missed_limit = Missed in a row that raise an alert
-set-watch_days = Days to ask after a choke
-set-ladder = Ladder of emergency and urgent alerts
-set-calm_ladder = Ladder of other alerts
-set-after = Minutes after the alert
-set-who = Tell
-do-set = Save
-set-hint = Families that are enrolled already keep what they were enrolled with. The last step of a ladder repeats until somebody takes the alert on.
-protocol-wrong = This cannot be: { $why }.
-people-title = People
-people-add = Add a person
-role = Role
-duty = Duty
-account = Account
-account-open = open
-account-closed = closed
-channel = Channel
-address = Chat id or number there
-reach-none = no chat
-reach-wrong = Give a channel that is set up together with an address on it.
-do-save = Save
-do-renew = New password and code
-do-add = Add
-account-name = Give a name of 1 to 80 characters.
-account-taken = There is an account of that name already. Choose another.
-account-none = There is no such account.
-account-own = You cannot close your own account.
-account-once = Shown this once. Hand it over in person; the code is for an authenticator app.
-code-secret = For the authenticator app
-qr-code = QR code for the authenticator app
-password-change = Change password
-password-hint = { $least } characters or more, of any kind. A few words you can remember are best.
-password-old = Present password
-password-new = New password
-password-again = New password again
-password-differs = The two new passwords differ. Type the same one twice.
-password-wrong = The present password is another. Try again.
-password-weak = Take { $least } characters or more, not your name, and not the same few over and over.
+clinic-title = Ajustes de la clínica
+texts = Lo que se dice a las familias
+texts-hint = Cada texto como se envía, con un niño inventado. Para usar otras palabras, póngalas en la carpeta que nombra el ajuste COACHBOT_TEXTS.
+texts-parent = A madres y padres
+texts-child = A niños
+texts-clinician = Al equipo clínico, por chat
+log-title = Registro de accesos
+log-hint = Las anotaciones más recientes. Se pueden añadir, nunca cambiar.
+set-general = La clínica
+set-clinic = Nombre que leen las familias
+set-emergency = Número local de emergencias
+set-practice = Práctica
+set-nights = Noches de práctica
+set-max_nights = Noches como máximo
+set-earliest = Mensajes desde
+set-latest = Mensajes hasta
+set-late_limit = Un mensaje tardío aún se envía, minutos
+set-reminder_after = Recordatorio tras, minutos
+set-close_after = La noche se cierra tras, minutos
+set-missed_limit = Perdidas seguidas que dan un aviso
+set-watch_days = Días de preguntar tras un atragantamiento
+set-ladder = Escalera de avisos de emergencia y urgentes
+set-calm_ladder = Escalera de los demás avisos
+set-after = Minutos tras el aviso
+set-who = Avisar a
+do-set = Guardar
+set-hint = Las familias ya inscritas conservan lo suyo. El último paso de una escalera se repite hasta que alguien se encarga.
+protocol-wrong = Esto no puede ser: { $why }.
+people-title = Personas
+people-add = Añadir a una persona
+role = Función
+duty = Guardia
+account = Cuenta
+account-open = abierta
+account-closed = cerrada
+channel = Canal
+address = Identificador de chat o número
+reach-none = sin chat
+reach-wrong = Dé un canal disponible junto con una dirección en él.
+do-save = Guardar
+do-renew = Nueva contraseña y código
+do-add = Añadir
+account-name = Dé un nombre de 1 a 80 caracteres.
+account-taken = Ya hay una cuenta con ese nombre. Elija otro.
+account-none = No hay tal cuenta.
+account-own = No puede cerrar su propia cuenta.
+account-once = Se muestra solo esta vez. Entréguelo en persona; el código es para una aplicación de autenticación.
+code-secret = Para la aplicación de autenticación
+qr-code = Código QR para la aplicación de autenticación
+password-change = Cambiar la contraseña
+password-hint = { $least } caracteres o más, de cualquier clase. Lo mejor son unas palabras que recuerde.
+password-old = Contraseña actual
+password-new = Contraseña nueva
+password-again = Contraseña nueva otra vez
+password-differs = Las dos contraseñas nuevas no son iguales. Escriba la misma dos veces.
+password-wrong = La contraseña actual es otra. Inténtelo de nuevo.
+password-weak = Use { $least } caracteres o más, no su nombre, ni unos pocos repetidos.
 
-## Status
+## Estado
 
-status = Status
-status-clock = Clock
-status-reach = Alerts
-status-beats = Processes
-status-outbox = Waiting to be sent
-status-since = oldest { $when }
-status-empty = nothing
-status-fine = works
-urgency-safety = safety
-urgency-alert = alerts
-urgency-reply = replies
-urgency-prompt = prompts
-urgency-news = news
+status = Estado
+status-clock = Reloj
+status-reach = Avisos
+status-beats = Procesos
+status-outbox = En espera de envío
+status-since = el más antiguo { $when }
+status-empty = nada
+status-fine = funciona
+urgency-safety = seguridad
+urgency-alert = avisos
+urgency-reply = respuestas
+urgency-prompt = mensajes de la noche
+urgency-news = noticias

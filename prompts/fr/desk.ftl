@@ -1,501 +1,506 @@
-# What clinicians read at the desk.
+# Ce que les soignants lisent au bureau.
 
-## Everywhere
+## Partout
 
-desk = coachbot desk
-desk-word = desk
-skip = Skip to the page
-nav-label = Desk
-nav-alerts = Alerts
-nav-children = Children
-nav-enrol = Enroll
-nav-study = Study
-nav-clinic = Clinic
-sign-out = Sign out
-foot = coachbot gives no medical advice. In an emergency, families are told to call the local emergency number.
-banner-nobody = Nobody can be reached.
-banner-nobody-do = An alert would reach no one: there is no active clinician on duty whose chat is linked. Watch this page until that is mended.
-banner-clock = The clock has stopped.
-banner-clock-do = No prompts go out and no alerts climb. Tell whoever runs the service now.
-live-new = There is a new alert.
-live-show = There is news. Show it
-go-home = Back to the start
-go-child = Back to the child
-none = none
-none-chosen = none
-more = Note, hold, end
-yes = Yes
-no = No
+desk = bureau de coachbot
+desk-word = bureau
+skip = Aller au contenu
+nav-label = Bureau
+nav-alerts = Alertes
+nav-children = Enfants
+nav-enrol = Inscrire
+nav-study = Étude
+nav-clinic = Clinique
+sign-out = Quitter
+foot = coachbot ne donne pas de conseil médical. En cas d'urgence, on dit aux familles d'appeler le numéro d'urgence local.
+banner-nobody = Personne n'est joignable.
+banner-nobody-do = Une alerte n'atteindrait personne : aucun soignant actif de garde n'a de messagerie reliée. Surveillez cette page jusqu'à ce que ce soit réglé.
+banner-clock = L'horloge est arrêtée.
+banner-clock-do = Aucun message ne part et aucune alerte ne monte. Prévenez tout de suite la personne qui gère le service.
+live-new = Il y a une nouvelle alerte.
+live-show = Il y a du nouveau. L'afficher
+go-home = Retour au début
+go-child = Retour à l'enfant
+none = aucun
+none-chosen = aucune
+more = Note, arrêt, fin
+yes = Oui
+no = Non
 ago-minutes = { $count ->
-    [0] just now
-    [one] 1 minute ago
-   *[other] { $count } minutes ago
+    [0] à l'instant
+    [one] il y a 1 minute
+   *[other] il y a { $count } minutes
 }
-ago-hours = { $count } hours ago
-ago-days = { $count } days ago
+ago-hours = il y a { $count } heures
+ago-days = il y a { $count } jours
 in-minutes = { $count ->
-    [0] now
-    [one] in 1 minute
-   *[other] in { $count } minutes
+    [0] maintenant
+    [one] dans 1 minute
+   *[other] dans { $count } minutes
 }
-in-hours = in { $count } hours
-in-days = in { $count } days
+in-hours = dans { $count } heures
+in-days = dans { $count } jours
 date-short = { $day } { $month ->
-    [1] Jan
-    [2] Feb
-    [3] Mar
-    [4] Apr
-    [5] May
-    [6] Jun
-    [7] Jul
-    [8] Aug
-    [9] Sep
-    [10] Oct
-    [11] Nov
-   *[12] Dec
+    [1] janv.
+    [2] févr.
+    [3] mars
+    [4] avr.
+    [5] mai
+    [6] juin
+    [7] juil.
+    [8] août
+    [9] sept.
+    [10] oct.
+    [11] nov.
+   *[12] déc.
 }
 date-time = { $date }, { $time }
-until = until { $day }
+until = jusqu'au { $day }
 
-## What went wrong
+## Ce qui n'a pas marché
 
-wrong-title = That did not work
-wrong-typed = What you typed
-wrong-no-case = There is no such child here. Perhaps the family has been erased.
-wrong-store = The database cannot be reached, so nothing was changed. Try again in a minute; if it goes on, tell whoever runs the service.
-wrong-origin = This form did not come from the desk, so nothing was done. Open the desk again and use its own form.
-wrong-size = That is too much for one form. Shorten it and send it again.
-wrong-role = Your role does not open this page. Ask the clinic's lead if you need it.
-wrong-csrf = This form is out of date, so nothing was done. Go back, load the page anew and send it again.
-wrong-signed-out = You are signed out. Sign in again.
-words-needed = Write a few words. They are kept with your name.
-words-long = That is { $given } characters; { $most } is the most. Shorten it and send it again.
-number-wrong = { $given } cannot be used here. Give a whole number from { $least } to { $most }.
-time-wrong = { $given } is no time of day. Give one like 19:30.
-date-wrong = { $given } is no date. Give one like 2026-03-24.
-date-past = { $given } is not in the future. Choose a later day, or leave it empty.
-date-future = { $given } is still to come. Give the day on which the family practiced.
-zone-wrong = { $given } is no time zone. Give one like America/New_York.
-choice-needed = Choose one of the answers.
-confirm-needed = Confirm this before you go on.
+wrong-title = Cela n'a pas marché
+wrong-typed = Ce que vous avez écrit
+wrong-no-case = Cet enfant n'est pas ici. La famille a peut-être été effacée.
+wrong-store = La base de données est injoignable, rien n'a donc changé. Réessayez dans une minute ; si cela dure, prévenez la personne qui gère le service.
+wrong-origin = Ce formulaire ne vient pas du bureau, rien n'a donc été fait. Rouvrez le bureau et utilisez son formulaire.
+wrong-size = C'est trop pour un formulaire. Raccourcissez et renvoyez.
+wrong-role = Votre rôle n'ouvre pas cette page. Demandez à la direction de la clinique si vous en avez besoin.
+wrong-csrf = Ce formulaire est périmé, rien n'a donc été fait. Revenez, rechargez la page et renvoyez.
+wrong-signed-out = Votre session est finie. Connectez-vous à nouveau.
+words-needed = Écrivez quelques mots. Ils sont gardés avec votre nom.
+words-long = Cela fait { $given } caractères ; { $most } est le maximum. Raccourcissez et renvoyez.
+number-wrong = { $given } ne convient pas ici. Donnez un nombre entier de { $least } à { $most }.
+time-wrong = { $given } n'est pas une heure. Donnez-en une comme 19:30.
+date-wrong = { $given } n'est pas une date. Donnez-en une comme 2026-03-24.
+date-past = { $given } n'est pas dans l'avenir. Choisissez un jour plus tard, ou laissez vide.
+date-future = { $given } est encore à venir. Donnez le jour où la famille s'est exercée.
+zone-wrong = { $given } n'est pas un fuseau horaire. Donnez-en un comme America/New_York.
+choice-needed = Choisissez une des réponses.
+confirm-needed = Confirmez ceci avant de continuer.
 faults-some = { $count ->
-    [one] One thing needs mending. It is marked below.
-   *[other] { $count } things need mending. They are marked below.
+    [one] Une chose est à corriger. Elle est marquée ci-dessous.
+   *[other] { $count } choses sont à corriger. Elles sont marquées ci-dessous.
 }
 
-## Signing in
+## Connexion
 
-sign-in = Sign in
-name = Name
-password = Password
-code = One-time code
-sign-in-help = The code is in your authenticator app. If you have lost your password or app, the clinic's lead can give you new ones.
-sign-in-wrong = Name, password and code do not belong together. A code works once: wait for the next and try again.
-sign-in-wait = Too many tries. Wait 15 minutes, then try again.
+sign-in = Se connecter
+name = Nom
+password = Mot de passe
+code = Code à usage unique
+sign-in-help = Le code est dans votre application d'authentification. Si vous avez perdu le mot de passe ou l'application, la direction de la clinique peut vous en donner d'autres.
+sign-in-wrong = Nom, mot de passe et code ne vont pas ensemble. Un code ne sert qu'une fois : attendez le suivant et réessayez.
+sign-in-wait = Trop d'essais. Attendez 15 minutes, puis réessayez.
 
-## States, levels, people
+## États, niveaux, personnes
 
-state-invited = invited
-state-lesson = lesson
-state-practising = practicing
-state-paused = paused
-state-on_hold = on hold
-state-finished = finished
-state-followed_up = followed up
-state-withdrawn = ended
-level-none = notice
-level-medicine = Medicine
-level-concern = Concern
+state-invited = invitation envoyée
+state-lesson = leçon
+state-practising = en exercice
+state-paused = en pause
+state-on_hold = suspendu
+state-finished = terminé
+state-followed_up = revu
+state-withdrawn = clos
+level-none = note
+level-medicine = Médicament
+level-concern = Inquiétude
 level-urgent = Urgent
-level-emergency = Emergency
+level-emergency = Urgence vitale
 role-parent = parent
-role-child = child
-role-clock = the clock
-role-channel = the channel
-who-on_call = clinician on call
-who-backup = backup
-who-all = everybody
-staff-clinician = clinician
-staff-lead = lead
-staff-researcher = researcher
-duty-on_call = on call
-duty-backup = backup
-duty-none = not on duty
+role-child = enfant
+role-clock = l'horloge
+role-channel = le canal
+who-on_call = soignant de garde
+who-backup = remplaçant
+who-all = tout le monde
+staff-clinician = soignant
+staff-lead = direction
+staff-researcher = recherche
+duty-on_call = de garde
+duty-backup = remplaçant
+duty-none = pas de garde
 channel-name = { $channel ->
     [telegram] Telegram
-    [sms] text message
-    [rehearsal] rehearsal phone
+    [sms] SMS
+    [rehearsal] téléphone de répétition
    *[other] { $channel }
 }
-ours-missed = nights missed in a row
-ours-lesson = lesson not finished
-ours-unreachable = family cannot be reached
-ours-undelivered = a safety message did not arrive
+ours-missed = soirs manqués de suite
+ours-lesson = leçon pas finie
+ours-unreachable = famille injoignable
+ours-undelivered = un message de sécurité n'est pas arrivé
 
-## Alerts
+## Alertes
 
-alerts-title = What needs you now
-alerts-none = Nothing is open. New alerts appear here by themselves.
-alert-stranger = Somebody of no family here
-alert-evidence = What decided:
-alert-told = Told:
-alert-told-nobody = nobody yet
-alert-next = Next:
-alert-around = The conversation around it
-do-acknowledge = I take this on
-do-call-back = Tell them we will call
-do-note = Keep note
-do-call = Keep: family was called
-do-lift = Lift the hold
-do-end = End the program
-do-read = I have read this
-note-label = Note for your colleagues
+alerts-title = Ce qui a besoin de vous
+alerts-none = Rien n'est ouvert. Les nouvelles alertes apparaissent ici toutes seules.
+alert-stranger = Quelqu'un d'aucune famille d'ici
+alert-evidence = Ce qui a décidé :
+alert-told = Prévenus :
+alert-told-one = { $name } ({ $times ->
+    [one] une fois
+   *[other] { $times } fois
+}, dernière { $when })
+alert-told-nobody = personne encore
+alert-next = Ensuite :
+alert-around = La conversation autour
+do-acknowledge = Je m'en occupe
+do-call-back = Leur dire que nous appellerons
+do-note = Garder la note
+do-call = Garder : famille appelée
+do-lift = Lever la suspension
+do-end = Terminer le programme
+do-read = Je l'ai lu
+note-label = Note pour l'équipe
 note-note = note
-note-call = family called
-note-screening = screening confirmed
-lift-label = Why is practice safe again? Your name and this note are kept.
-end-label = Why does the program end? It cannot be undone.
-call-back-words = We have read your message. We will call you as soon as we can. If anyone is in danger, call your local emergency number now.
-unread-title = Messages to read ({ $count })
-unread-none = Nothing waits to be read.
-send-waiting = waiting
-send-claimed = being sent
-send-sent = sent
-send-never = not delivered
-send-gone = no longer reachable
-send-unknown = perhaps not delivered
-send-expired = too late, not sent
-send-cancelled = taken back
+note-call = famille appelée
+note-screening = questions confirmées
+lift-label = Pourquoi l'exercice est-il de nouveau sûr ? Votre nom et cette note sont gardés.
+end-label = Pourquoi le programme finit-il ? C'est définitif.
+call-back-words = Nous avons lu votre message. Nous vous appellerons dès que possible. Si quelqu'un est en danger, appelez tout de suite le numéro d'urgence local.
+unread-title = Messages à lire ({ $count })
+unread-none = Rien n'attend d'être lu.
+send-waiting = en attente
+send-claimed = en cours d'envoi
+send-sent = envoyé
+send-never = pas remis
+send-gone = plus joignable
+send-unknown = peut-être pas remis
+send-expired = trop tard, pas envoyé
+send-cancelled = repris
 
-## Children
+## Enfants
 
-children-title = Children
-children-none = No child fits. Clear the search or choose another group.
+children-title = Enfants
+children-none = Aucun enfant ne convient. Effacez la recherche ou choisissez un autre groupe.
 children-count = { $count ->
-    [one] One child
-   *[other] { $count } children
+    [one] Un enfant
+   *[other] { $count } enfants
 }
-find = Find a name
-do-find = Find
-sort = Sort by
-sort-needs = who needs you
-sort-name = name
-sort-nights = nights practiced
-sort-missed = nights missed
-sort-evening = latest evening
-show-label = Groups
-show-all = All
-show-needs = Need you
-show-waiting = Not begun
-show-practising = Practicing
-show-on_hold = On hold
-show-paused = Paused
-show-finished = Finished
-show-ended = Ended
-col-child = Child
-col-state = State
-col-night = Night
-col-weeks = Last four weeks
-col-last = Last night
-col-favourite = Favorite so far
-col-missed = Missed
-col-waits = Waiting
-night-of = night { $night } of { $nights }
-down-of = { $down } of { $tried } down
-clear = clear
-working = being worked out
-in-a-row = ({ $count } in a row)
+find = Chercher un nom
+do-find = Chercher
+sort = Trier par
+sort-needs = besoin de vous
+sort-name = nom
+sort-nights = soirs d'exercice
+sort-missed = soirs manqués
+sort-evening = dernier soir
+show-label = Groupes
+show-all = Tous
+show-needs = Besoin de vous
+show-waiting = Pas commencé
+show-practising = En exercice
+show-on_hold = Suspendus
+show-paused = En pause
+show-finished = Terminés
+show-ended = Clos
+col-child = Enfant
+col-state = État
+col-night = Soir
+col-weeks = Quatre dernières semaines
+col-last = Dernier soir
+col-favourite = Préférée jusqu'ici
+col-missed = Manqués
+col-waits = En attente
+night-of = soir { $night } sur { $nights }
+down-of = { $down } sur { $tried } avalés
+clear = nette
+working = en calcul
+in-a-row = ({ $count } de suite)
 alerts-count = { $count ->
-    [one] 1 alert
-   *[other] { $count } alerts
+    [one] 1 alerte
+   *[other] { $count } alertes
 }
-unread-count = { $count } to read
-strip = { $done } of { $evenings } evenings practiced in the last four weeks
-strip-key = Each mark is an evening: square practiced, half square in part, ring missed, line open or not sent. A rating runs from 1 (hardest) to 5 (easiest).
+unread-count = { $count } à lire
+strip = { $done } soirs d'exercice sur { $evenings } dans les quatre dernières semaines
+strip-key = Chaque signe est un soir : carré fait, demi-carré en partie, anneau manqué, trait ouvert ou pas envoyé. La note va de 1 (le plus dur) à 5 (le plus facile).
 pages = Pages
 
-## One child
+## Un enfant
 
-born = born { $year }
-bedtime-is = bedtime { $time } ({ $zone })
-case-number = case { $number }
-nights-title = Night by night
-nights-none = No night yet.
-night = Night
-night-status = Evening
-night-open = open
-night-finished = finished
-night-partial = in part
-night-missed = missed
-night-unsent = prompt not sent
+born = naissance { $year }
+bedtime-is = coucher { $time } ({ $zone })
+case-number = dossier { $number }
+nights-title = Soir après soir
+nights-none = Pas encore de soir.
+night = Soir
+night-status = Déroulement
+night-open = ouvert
+night-finished = fini
+night-partial = en partie
+night-missed = manqué
+night-unsent = message pas envoyé
 night-short-open = …
 night-short-finished = ✓
 night-short-partial = ½
 night-short-missed = ○
 night-short-unsent = –
-mark-none = no rating
-mark-not_down = did not go down
-mark-skipped = skipped
-best = best of the night
-grid-key = 1 hardest to 5 easiest. × did not go down, – skipped, ★ named best that night. ✓ finished, ½ in part, ○ missed.
-adherence = { $evenings } evenings: { $finished } finished, { $partial } in part, { $missed } missed{ $unsent ->
+mark-none = pas de note
+mark-not_down = pas avalé
+mark-skipped = sautée
+best = la meilleure du soir
+grid-key = De 1 le plus dur à 5 le plus facile. × pas avalé, – sautée, ★ nommée meilleure ce soir-là. ✓ fini, ½ en partie, ○ manqué.
+adherence = { $evenings } soirs : { $finished } finis, { $partial } en partie, { $missed } manqués{ $unsent ->
     [0] .
-   *[other] , { $unsent } not sent by us.
+   *[other] , { $unsent } pas envoyés par nous.
 }
-notes-title = What the family noted
-favourite-title = Which position
-favourite-none = Nothing to go by yet.
-favourite-clear = { $position } is the favorite: { $percent } % likely to be the best of those tried.
-favourite-unclear = Not clear yet. { $position } is ahead with { $percent } %.
-favourite-more = About { $nights } more nights may settle it.
-favourite-first-last = Favorite on the first night: { $first }; on the last: { $last }.
-favourite-caution = Descriptive only: one child's own ratings on nights that depend on each other. It does not predict how a real medicine will go. Choose together with the child and the family.
-ready-yes = With the favorite, the candy went down on each of the last three practiced nights.
-ready-no = With the favorite, the candy did not go down on each of the last three practiced nights.
-ready-unknown = Too few nights to say whether the child is ready.
-shares-title = How likely each position is the best
-course-title = { $position }: ratings night by night
-not-down-short = no
-chosen-is = Chosen at follow-up: { $position }
-talk-title = The conversation
-talk-none = Nothing was written yet.
-talk-coach = coach to { $to }
-talk-button = by button
-changes-title = What changed, and who did it
-change-state = from { $old } to { $new }
-change-candy = candy is now a { $new }
-change-bedtime = bedtime from { $old } to { $new }
-change-zone = time zone from { $old } to { $new }
-change-chosen = position for the real medicine: { $new }
-did-Told = message to the family
-did-NightEntered = night entered from paper
-did-Acknowledged = took an alert on
-did-Joined = joined
-did-ClinicianWrote = note by chat
-did-ClinicianPressed = button in chat
-did-Held = practice put on hold
-did-HoldLifted = hold lifted
-did-Ended = program ended
-did-Paused = practice paused
-did-Resumed = practice resumed
-did-BedtimeSet = bedtime changed
-did-CandySet = candy changed
-did-FollowedUp = followed up
-did-Erased = erasure asked for
-access-title = Who looked at this record ({ $count })
-deeds-title = What you can do
-do-resume = Go on with practice
-follow-up-label = Position that child and clinician chose
-note-optional = Note (optional)
-do-follow-up = Keep the choice
-tell-label = Message to the family, sent with your words
-do-tell = Send
-practice-title = Pause, hold, bedtime, candy
-pause-until = Pause until (empty: until resumed)
-do-pause = Pause
-hold-label = Why is practice put on hold?
-do-hold = Put on hold
-bedtime = Bedtime
-zone = Time zone
-do-bedtime = Change bedtime
-candy-kind = Candy
-candy-mint = small mint
-candy-hard = small hard candy
-candy-size = Longest side, mm
-do-candy = Change candy
-papers-title = On paper
-report-pdf = Follow-up report (PDF)
-report-png = Follow-up report (picture)
-certificate = Certificate for the child
-sheets = Rating sheets to print
-enter-sheet = Enter a filled sheet
-family-title = The family's chats
-contact-left = wrong number, not written to
-contact-lost = cannot be reached
-contacts-none = No chat is linked yet.
-consent-given = Consent given { $when }
-consent-none = No consent yet
-invite-parent = Invite a parent
-invite-child = Invite the child
-record-title = Record: take out, end, erase
-kept = All that is kept (JSON)
-fhir = FHIR R4 bundle (JSON)
-erase-label = Erase this family for good. Type the case number { $number } to confirm.
-do-erase = Erase
-erase-sure = Nothing was erased. Type { $number } to confirm.
-erased-none = No family with case number { $number } has been erased.
-erased-title = Case { $number } is erased
-erased-opened = Opened
-erased-at = Erased
-erased-events = Events erased
-erased-nights = Nights erased
-erased-received = Messages received, erased
-erased-sent = Messages sent, erased
-erased-stays = What stays: these counts, and who looked at the record when ({ $count } entries, without a name).
-done-acknowledge = You have taken it on. It climbs no further.
-done-lift = The hold is lifted and the family has been told.
-done-hold = Practice is on hold and the family has been told.
-done-end = The program is ended and the family has been told.
-done-pause = Practice is paused and the family has been told.
-done-resume = Practice goes on and the family has been told.
-done-bedtime = The bedtime is changed and the family has been told.
-done-candy = The candy is changed and the family has been told.
-done-tell = Your message is on its way.
-done-call-back = The family has been told that you will call.
-done-follow-up = The choice is kept.
-done-note = The note is kept.
-done-call = The call is kept.
-done-night = The night is entered.
-done-password = Your password is changed. All your other sessions have ended.
-done-clinic = Saved. It holds for families enrolled from now on.
-done-people = Saved.
+notes-title = Ce que la famille a noté
+favourite-title = Quelle position
+favourite-none = Encore rien sur quoi se fonder.
+favourite-clear = { $position } est la préférée : { $percent } % de chances d'être la meilleure de celles essayées.
+favourite-unclear = Pas encore net. { $position } est en tête avec { $percent } %.
+favourite-more = Environ { $nights } soirs de plus peuvent trancher.
+favourite-first-last = Préférée le premier soir : { $first } ; le dernier : { $last }.
+favourite-caution = Descriptif seulement : les notes d'un seul enfant, des soirs qui dépendent les uns des autres. Cela ne prédit pas comment ira un vrai médicament. Choisissez avec l'enfant et la famille.
+ready-yes = Avec la préférée, le bonbon est descendu chacun des trois derniers soirs d'exercice.
+ready-no = Avec la préférée, le bonbon n'est pas descendu chacun des trois derniers soirs d'exercice.
+ready-unknown = Trop peu de soirs pour dire si l'enfant est prêt.
+shares-title = Chances de chaque position d'être la meilleure
+course-title = { $position } : notes soir après soir
+not-down-short = non
+chosen-is = Choisie au suivi : { $position }
+talk-title = La conversation
+talk-none = Rien n'a encore été écrit.
+talk-coach = coach à { $to }
+talk-button = par bouton
+changes-title = Ce qui a changé, et par qui
+change-state = de { $old } à { $new }
+change-candy = le bonbon est maintenant : { $new }
+change-bedtime = coucher de { $old } à { $new }
+change-zone = fuseau horaire de { $old } à { $new }
+change-chosen = position pour le vrai médicament : { $new }
+did-Told = message à la famille
+did-NightEntered = soir saisi depuis le papier
+did-Acknowledged = a pris une alerte en charge
+did-Joined = a rejoint
+did-ClinicianWrote = note par messagerie
+did-ClinicianPressed = bouton dans la messagerie
+did-Held = exercice suspendu
+did-HoldLifted = suspension levée
+did-Ended = programme terminé
+did-Paused = exercice en pause
+did-Resumed = exercice repris
+did-BedtimeSet = coucher changé
+did-CandySet = bonbon changé
+did-FollowedUp = suivi fait
+did-Erased = effacement demandé
+access-title = Qui a regardé ce dossier ({ $count })
+deeds-title = Ce que vous pouvez faire
+do-resume = Reprendre l'exercice
+follow-up-label = Position choisie avec l'enfant
+note-optional = Note (facultative)
+do-follow-up = Garder le choix
+tell-label = Message à la famille, avec vos mots
+do-tell = Envoyer
+practice-title = Pause, suspension, coucher, bonbon
+pause-until = Pause jusqu'au (vide : jusqu'à la reprise)
+do-pause = Mettre en pause
+hold-label = Pourquoi l'exercice est-il suspendu ?
+do-hold = Suspendre
+bedtime = Coucher
+zone = Fuseau horaire
+do-bedtime = Changer le coucher
+candy-kind = Bonbon
+candy-mint = petite menthe
+candy-hard = petit bonbon dur
+candy-size = Plus long côté, mm
+do-candy = Changer le bonbon
+papers-title = Sur papier
+report-pdf = Rapport de suivi (PDF)
+report-png = Rapport de suivi (image)
+certificate = Diplôme pour l'enfant
+sheets = Feuilles de notes à imprimer
+enter-sheet = Saisir une feuille remplie
+family-title = Les messageries de la famille
+contact-left = mauvais numéro, on n'y écrit plus
+contact-lost = injoignable
+contacts-none = Aucune messagerie n'est encore reliée.
+consent-given = Accord donné le { $when }
+consent-none = Pas encore d'accord
+invite-parent = Inviter un parent
+invite-child = Inviter l'enfant
+record-title = Dossier : emporter, terminer, effacer
+kept = Tout ce qui est gardé (JSON)
+fhir = Lot FHIR R4 (JSON)
+erase-label = Effacer cette famille pour toujours. Tapez le numéro de dossier { $number } pour confirmer.
+do-erase = Effacer
+erase-sure = Rien n'a été effacé. Tapez { $number } pour confirmer.
+erased-none = Aucune famille du dossier { $number } n'a été effacée.
+erased-title = Le dossier { $number } est effacé
+erased-opened = Ouvert
+erased-at = Effacé
+erased-events = Événements effacés
+erased-nights = Soirs effacés
+erased-received = Messages reçus, effacés
+erased-sent = Messages envoyés, effacés
+erased-stays = Ce qui reste : ces comptes, et qui a regardé le dossier et quand ({ $count } inscriptions, sans nom d'enfant).
+done-acknowledge = Vous vous en occupez. L'alerte ne monte plus.
+done-lift = La suspension est levée et la famille le sait.
+done-hold = L'exercice est suspendu et la famille le sait.
+done-end = Le programme est terminé et la famille le sait.
+done-pause = L'exercice est en pause et la famille le sait.
+done-resume = L'exercice continue et la famille le sait.
+done-bedtime = Le coucher a changé et la famille le sait.
+done-candy = Le bonbon a changé et la famille le sait.
+done-tell = Votre message est en route.
+done-call-back = La famille sait que vous appellerez.
+done-follow-up = Le choix est gardé.
+done-note = La note est gardée.
+done-call = L'appel est gardé.
+done-night = Le soir est saisi.
+done-password = Votre mot de passe est changé. Vos autres sessions sont finies.
+done-clinic = Enregistré. Cela vaut pour les familles inscrites à partir de maintenant.
+done-people = Enregistré.
 
-## Enrollment
+## Inscription
 
-enrol-title = Enroll a family
-enrol-child = The child
-child-called = Name to be called by
-child-name = Give a name of 1 to 40 characters.
-child-born = Born
-born-hint = The date is for the check of age. Only the year is kept.
-enrol-screening = Screening
-ask-swallowing = Is there a known swallowing disorder, or a history of aspiration?
-ask-ill = Is the child too ill, or too sleepy, to practice?
-ask-allergy = Is there an allergy to anything in the candy?
-ask-neck = The neck
-neck-sound = No known trouble
-neck-cleared = Trouble, but a specialist allows every position chosen
-neck-unstable = Unstable, or not yet looked at
-confirm-asked = I asked the family these questions myself.
-confirm-adult = An adult will be there each night, and the child will sit upright.
-confirm-never-forced = The family knows: never force a child, and stop at any distress.
-confirm-young = The child is under 5: I have weighed the risk of choking on hard candy with the family.
-confirm-neck = A specialist's word on the neck is in the child's notes.
-confirm-hint = Kept with the time and your name, { $name }. The answers themselves are not kept.
-stops-title = This child cannot be enrolled now
-stop-too_young = Under 4: hard candy is not given to a child so young (AAP, Pediatrics 2010;125:601).
-stop-not_born = The date of birth is in the future.
-stop-swallowing = A swallowing disorder or aspiration: practice belongs with a specialist.
-stop-ill = Too ill or too sleepy: wait until the child is well.
-stop-allergy = Allergy to the candy: choose another candy and answer again.
-stop-neck = Unstable neck: no position that turns or tips the head without a specialist's word.
-stops-do = Nothing was kept. If an answer was wrong, mend it below; otherwise stop here.
-enrol-practice = Practice
-positions = Positions, as the child's own left and right
-positions-few = Choose at least two positions.
-nights = Nights
-bedtime-hours = The bedtime must lie from { $earliest } to { $latest }, the clinic's hours.
-language = Language
-candy-first = Candy from the first night
-candy-later = Then (optional)
-candy-from = From night
-candy-order = Candies must follow each other: give a later night.
-enrol-chats = Who gets messages
-chats-first = One parent gets every message. They choose the channel by the way they open the invitation.
-chats-second = A second parent too
-chats-own = The child on a phone of their own
-do-enrol = Screen and enroll
-invitation-title = { $child }: invitation
-invitation-once = Shown for half an hour only. Each code links one chat, works once, and opens for { $days } days.
-invitation-gone = These codes are no longer shown. Make new ones on the child's page; codes given out before stay good.
-invite-for = For the { $role }
-qr = QR code of the link
-copy = Copy link
-copied = Copied
-code-how = Ask the family to send this code as their first message.
-card = Card to print (PDF)
-enrol-next = Enroll another family
+enrol-title = Inscrire une famille
+enrol-child = L'enfant
+child-called = Nom par lequel on l'appelle
+child-name = Donnez un nom de 1 à 40 caractères.
+child-born = Naissance
+born-hint = La date sert à vérifier l'âge. Seule l'année est gardée.
+enrol-screening = Questions préalables
+ask-swallowing = Y a-t-il un trouble de la déglutition connu, ou des fausses routes par le passé ?
+ask-ill = L'enfant est-il trop malade, ou trop somnolent, pour s'exercer ?
+ask-allergy = Y a-t-il une allergie à un composant du bonbon ?
+ask-neck = Le cou
+neck-sound = Aucun problème connu
+neck-cleared = Un problème, mais un spécialiste permet toutes les positions choisies
+neck-unstable = Instable, ou pas encore examiné
+confirm-asked = J'ai posé moi-même ces questions à la famille.
+confirm-adult = Un adulte sera là chaque soir, et l'enfant sera assis bien droit.
+confirm-never-forced = La famille le sait : ne jamais forcer un enfant, et arrêter à la moindre détresse.
+confirm-young = L'enfant a moins de 5 ans : j'ai pesé avec la famille le risque d'étouffement avec un bonbon dur.
+confirm-neck = L'avis d'un spécialiste sur le cou est dans le dossier de l'enfant.
+confirm-hint = Gardé avec l'heure et votre nom, { $name }. Les réponses elles-mêmes ne sont pas gardées.
+stops-title = Cet enfant ne peut pas être inscrit maintenant
+stop-too_young = Moins de 4 ans : on ne donne pas de bonbon dur à un enfant si jeune (AAP, Pediatrics 2010;125:601).
+stop-not_born = La date de naissance est dans l'avenir.
+stop-swallowing = Trouble de la déglutition ou fausses routes : l'exercice relève d'un spécialiste.
+stop-ill = Trop malade ou somnolent : attendez que l'enfant aille bien.
+stop-allergy = Allergie au bonbon : choisissez un autre bonbon et répondez à nouveau.
+stop-neck = Cou instable : aucune position qui tourne ou incline la tête sans l'avis d'un spécialiste.
+stops-do = Rien n'a été gardé. Si une réponse était fausse, corrigez-la ci-dessous ; sinon, arrêtez ici.
+enrol-practice = Exercice
+positions = Positions, selon la gauche et la droite de l'enfant
+positions-few = Choisissez au moins deux positions.
+nights = Soirs
+bedtime-hours = Le coucher doit être entre { $earliest } et { $latest }, les heures de la clinique.
+language = Langue
+candy-first = Bonbon dès le premier soir
+candy-later = Ensuite (facultatif)
+candy-from = À partir du soir
+candy-order = Les bonbons se suivent : donnez un soir plus tard.
+enrol-chats = Qui reçoit les messages
+chats-first = Un parent reçoit tous les messages. Il choisit le canal par la façon d'ouvrir l'invitation.
+chats-second = Un deuxième parent aussi
+chats-own = L'enfant sur son propre téléphone
+do-enrol = Vérifier et inscrire
+invitation-title = { $child } : invitation
+invitation-once = Affiché une demi-heure seulement. Chaque code relie une messagerie, sert une fois et vaut { $days } jours.
+invitation-gone = Ces codes ne sont plus affichés. Faites-en d'autres à la page de l'enfant ; ceux déjà donnés restent bons.
+invite-for = Pour : { $role }
+qr = Code QR du lien
+copy = Copier le lien
+copied = Copié
+code-how = Demandez à la famille d'envoyer ce code comme premier message.
+card = Carte à imprimer (PDF)
+enrol-next = Inscrire une autre famille
 
-## Paper
+## Papier
 
-entry-title = { $child }: enter a filled sheet
-entry-turn = Order { $turn }, as printed on the sheet.
-entry-day = Day of practice
-entry-best = Best that night
-entry-none = All nights are used. No more can be entered.
-mark-wrong = { $given } is no rating. Choose 1 to 5, did not go down, or skipped.
-marks-needed = Enter at least one rating.
-do-enter = Enter the night
+entry-title = { $child } : saisir une feuille remplie
+entry-turn = Ordre { $turn }, comme imprimé sur la feuille.
+entry-day = Jour de l'exercice
+entry-best = La meilleure ce soir-là
+entry-none = Tous les soirs sont utilisés. On ne peut plus en saisir.
+mark-wrong = { $given } n'est pas une note. Choisissez 1 à 5, pas avalé, ou sautée.
+marks-needed = Donnez au moins une note.
+do-enter = Enregistrer le soir
 
-## Study
+## Étude
 
-study-title = Study files
-study-what = De-identified tables with a data dictionary, about { $count } children: night numbers instead of dates, no names, no free words, small cells left out.
-study-files = Get the files (ZIP)
-study-caution = Each time the files are taken is written down. Children's ratings are descriptive; there is no control group.
+study-title = Fichiers de l'étude
+study-what = Tables désidentifiées avec un dictionnaire des données, sur { $count } enfants : numéros de soir au lieu de dates, sans noms, sans texte libre, sans petites cellules.
+study-refused = Les fichiers sont retenus, car ils pourraient dire qui est quelqu'un : { $why }.
+study-files = Prendre les fichiers (ZIP)
+study-caution = Chaque prise des fichiers est notée. Les notes des enfants sont descriptives ; il n'y a pas de groupe témoin.
 
-## Clinic
+## Clinique
 
-clinic-title = Clinic set-up
-texts = What families are told
-texts-hint = Every text as it is sent, with an invented child. To use other words, put them in the folder that the setting COACHBOT_TEXTS names.
-texts-parent = To parents
-texts-child = To children
-texts-clinician = To clinicians, by chat
-log-title = Log of access
-log-hint = The newest entries. They can be added to, never changed.
-set-general = The clinic
-set-clinic = Name that families read
-set-emergency = Local emergency number
-set-practice = Practice
-set-nights = Nights to practice
-set-max_nights = Evenings at most
-set-earliest = Prompts from
-set-latest = Prompts until
-set-late_limit = A late prompt is still sent, minutes
-set-reminder_after = Reminder after, minutes
-set-close_after = Evening closes after, minutes
-set-missed_limit = Missed in a row that raise an alert
-set-watch_days = Days to ask after a choke
-set-ladder = Ladder of emergency and urgent alerts
-set-calm_ladder = Ladder of other alerts
-set-after = Minutes after the alert
-set-who = Tell
-do-set = Save
-set-hint = Families that are enrolled already keep what they were enrolled with. The last step of a ladder repeats until somebody takes the alert on.
-protocol-wrong = This cannot be: { $why }.
-people-title = People
-people-add = Add a person
-role = Role
-duty = Duty
-account = Account
-account-open = open
-account-closed = closed
-channel = Channel
-address = Chat id or number there
-reach-none = no chat
-reach-wrong = Give a channel that is set up together with an address on it.
-do-save = Save
-do-renew = New password and code
-do-add = Add
-account-name = Give a name of 1 to 80 characters.
-account-taken = There is an account of that name already. Choose another.
-account-none = There is no such account.
-account-own = You cannot close your own account.
-account-once = Shown this once. Hand it over in person; the code is for an authenticator app.
-code-secret = For the authenticator app
-qr-code = QR code for the authenticator app
-password-change = Change password
-password-hint = { $least } characters or more, of any kind. A few words you can remember are best.
-password-old = Present password
-password-new = New password
-password-again = New password again
-password-differs = The two new passwords differ. Type the same one twice.
-password-wrong = The present password is another. Try again.
-password-weak = Take { $least } characters or more, not your name, and not the same few over and over.
+clinic-title = Réglages de la clinique
+texts = Ce qu'on dit aux familles
+texts-hint = Chaque texte tel qu'il est envoyé, avec un enfant inventé. Pour d'autres mots, mettez-les dans le dossier que nomme le réglage COACHBOT_TEXTS.
+texts-parent = Aux parents
+texts-child = Aux enfants
+texts-clinician = Aux soignants, par messagerie
+log-title = Journal des accès
+log-hint = Les inscriptions les plus récentes. On peut en ajouter, jamais les changer.
+set-general = La clinique
+set-clinic = Nom que lisent les familles
+set-emergency = Numéro d'urgence local
+set-practice = Exercice
+set-nights = Soirs d'exercice
+set-max_nights = Soirs au plus
+set-earliest = Messages dès
+set-latest = Messages jusqu'à
+set-late_limit = Un message en retard part encore, minutes
+set-reminder_after = Rappel après, minutes
+set-close_after = Le soir se ferme après, minutes
+set-missed_limit = Manqués de suite qui donnent une alerte
+set-watch_days = Jours de questions après un étouffement
+set-ladder = Échelle des alertes vitales et urgentes
+set-calm_ladder = Échelle des autres alertes
+set-after = Minutes après l'alerte
+set-who = Prévenir
+do-set = Enregistrer
+set-hint = Les familles déjà inscrites gardent ce qu'elles ont. Le dernier échelon se répète jusqu'à ce que quelqu'un prenne l'alerte en charge.
+protocol-wrong = Cela ne peut pas être : { $why }.
+people-title = Personnes
+people-add = Ajouter une personne
+role = Rôle
+duty = Garde
+account = Compte
+account-open = ouvert
+account-closed = fermé
+channel = Canal
+address = Identifiant ou numéro sur ce canal
+reach-none = pas de messagerie
+reach-wrong = Donnez un canal disponible avec une adresse sur ce canal.
+do-save = Enregistrer
+do-renew = Nouveau mot de passe et code
+do-add = Ajouter
+account-name = Donnez un nom de 1 à 80 caractères.
+account-taken = Il y a déjà un compte de ce nom. Choisissez-en un autre.
+account-none = Il n'y a pas de tel compte.
+account-own = Vous ne pouvez pas fermer votre propre compte.
+account-once = Affiché cette seule fois. Remettez-le en personne ; le code est pour une application d'authentification.
+code-secret = Pour l'application d'authentification
+qr-code = Code QR pour l'application d'authentification
+password-change = Changer le mot de passe
+password-hint = { $least } caractères ou plus, de toute sorte. Le mieux : quelques mots dont vous vous souvenez.
+password-old = Mot de passe actuel
+password-new = Nouveau mot de passe
+password-again = Nouveau mot de passe encore une fois
+password-differs = Les deux nouveaux mots de passe diffèrent. Tapez deux fois le même.
+password-wrong = Le mot de passe actuel est un autre. Réessayez.
+password-weak = Prenez { $least } caractères ou plus, pas votre nom, ni quelques signes répétés.
 
-## Status
+## État du service
 
-status = Status
-status-clock = Clock
-status-reach = Alerts
-status-beats = Processes
-status-outbox = Waiting to be sent
-status-since = oldest { $when }
-status-empty = nothing
-status-fine = works
-urgency-safety = safety
-urgency-alert = alerts
-urgency-reply = replies
-urgency-prompt = prompts
-urgency-news = news
+status = État du service
+status-clock = Horloge
+status-reach = Alertes
+status-beats = Processus
+status-outbox = En attente d'envoi
+status-since = le plus ancien { $when }
+status-empty = rien
+status-fine = marche
+urgency-safety = sécurité
+urgency-alert = alertes
+urgency-reply = réponses
+urgency-prompt = messages du soir
+urgency-news = nouvelles

@@ -7,7 +7,7 @@ from argon2 import PasswordHasher
 
 from coachbot.bootstrap import build
 from coachbot.channels.rehearsal import RehearsalChannel
-from coachbot.desk import accounts
+from coachbot.desk import accounts, app
 from coachbot.desk.wording import Wording
 from coachbot.settings import Settings
 from coachbot.store import Store
@@ -23,7 +23,7 @@ def quick() -> Iterator[None]:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(Catalogue, "load", lambda **_: texts)
         wording = Wording.load()
-        patch.setattr(Wording, "load", lambda: wording)
+        patch.setattr(app, "Wording", type("Read", (), {"load": staticmethod(lambda: wording)}))
         patch.setattr(accounts, "_hasher", hasher)
         patch.setattr(accounts, "_NOBODY", hasher.hash("nobody's"))
         yield

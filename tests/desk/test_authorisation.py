@@ -65,7 +65,7 @@ REFUSED = {303, 401, 403}
 
 def address(page: Page, case: int) -> str:
     """The page's address, filled in."""
-    fill = {"{case:int}": case, "{number:int}": case, "{message:int}": 1, "{index:int}": 0}
+    fill: dict[str, object] = {"{case:int}": case, "{number:int}": case, "{message:int}": 1, "{index:int}": 0}
     fill |= {"{deed}": "nothing", "{form}": "nothing", "{key}": "nothing"}
     path = page.path
     for name, value in fill.items():
@@ -86,7 +86,7 @@ def test_each_page_opens_for_its_roles_only(bench: Bench, signed_in: SignedIn, r
     for page in PAGES:
         if page.path == "/sign-out":
             continue
-        form = {"csrf": sessions.csrf(client.cookies.get("desk", ""))}
+        form = {"csrf": sessions.csrf(client.cookies.get("desk") or "")}
         path = address(page, case)
         answer = client.get(path) if page.method == "GET" else client.post(path, data=form)
         name = f"{page.method} {page.path}"

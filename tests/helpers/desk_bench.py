@@ -3,7 +3,7 @@
 import asyncio
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from urllib.parse import parse_qs, urlsplit
 
 import httpx
@@ -12,9 +12,14 @@ from starlette.applications import Starlette
 
 from coachbot.bootstrap import Coachbot
 from coachbot.channels.rehearsal import RehearsalChannel
+from coachbot.coach.case import Case
 from coachbot.desk import accounts, sessions
 from coachbot.desk.accounts import Account
 from coachbot.desk.app import build_app
+from coachbot.programme.screening import Neck
+from coachbot.programme.zones import instant
+from coachbot.service.enrolling import Family as EnrolFamily
+from coachbot.service.enrolling import Screened, enrol
 from coachbot.settings import Settings
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
@@ -98,3 +103,85 @@ class Bench:
 
 
 SignedIn = Callable[[str], Browser]
+
+
+class Family:
+    """A family that was enrolled at the desk's bench, with a phone."""
+
+    def __init__(self, bench: Bench, case_id: int, address: str) -> None:
+        self.bench = bench
+        self.id = case_id
+        self.address = address
+
+    @property
+    def case(self) -> Case:
+        """The case as it is kept."""
+        return self.bench.coachbot.store.run(lambda tx: tx.cases.load(self.id))
+
+    def says(self, text: str) -> None:
+        """The parent writes, and all that comes of it is sent."""
+        asyncio.run(self._take(text=text))
+
+    def presses(self, data: str) -> None:
+        """The parent presses a button."""
+        asyncio.run(self._take(button=f"{self.id}:{data}"))
+
+    def hears(self) -> str:
+        """What the phone got last."""
+        return self.bench.phones.phones[self.address][-1].text
+
+    def at_bedtime(self) -> None:
+        """Let the next bedtime come."""
+        case = self.case
+        assert case.next_evening is not None
+        self.bench.clock.now = instant(case.next_evening, case.bedtime, case.zone)
+        asyncio.run(self.bench.coachbot.settle())
+
+    def practises(self, marks: str = "43544") -> None:
+        """Go to the next bedtime and answer the whole night; ``-`` is not down."""
+        self.at_bedtime()
+        night = self.case.nights[-1]
+        if "-" not in marks:
+            self.says(" ".join(marks))
+        else:
+            for position, mark in zip(night.order, marks, strict=True):
+                self.presses(f"rate:{night.number}:{position}:{mark.replace('-', 'not_down')}")
+        self.presses(f"best:{night.number}:center")
+        self.presses(f"note:{night.number}:none")
+
+    async def _take(self, text: str | None = None, button: str | None = None) -> None:
+        if button is None:
+            await self.bench.phones.write(self.address, text or "")
+        else:
+            await self.bench.phones.press(self.address, button)
+        await self.bench.coachbot.settle()
+
+
+def practising(bench: Bench, name: str = "Zebulonia", language: str = "en") -> Family:
+    """A family that was enrolled, consented and learned its lesson on the evening of the bench's day."""
+    wanted = EnrolFamily(
+        child=name,
+        bedtime=time(19, 30),
+        zone="Europe/Lisbon",
+        screening=Screened(
+            born=date(2018, 5, 17),
+            swallowing_disorder=False,
+            too_ill=False,
+            candy_allergy=False,
+            neck=Neck.SOUND,
+            confirmed_by="Imani Osei",
+        ),
+        language=language,
+    )
+    now = bench.clock.now
+    done = bench.coachbot.store.run(lambda tx: enrol(tx, wanted, emergency_number="112", seed=5, now=now))
+    asyncio.run(bench.phones.start(bench.coachbot.inbox.receive))
+    family = Family(bench, done.case.id, f"phone-{done.case.id}")
+    family.says(done.codes[0][1])
+    family.presses("consent:agree")
+    if family.case.lesson_open is None:
+        family.at_bedtime()
+    for step in range(len(done.case.protocol.positions) + 4):
+        family.presses(f"next:{step}")
+    family.presses("candy:down")
+    return family
