@@ -6,7 +6,7 @@ from contextlib import contextmanager
 from sqlalchemy.exc import DataError, DBAPIError, IntegrityError, StatementError
 
 
-class StoreError(Exception):
+class StoreError(RuntimeError):
     """Any trouble of the store. Nothing of the transaction that raised it was kept."""
 
 

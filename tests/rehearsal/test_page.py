@@ -1,0 +1,107 @@
+"""The rehearsal's page in a real browser: one night, its buttons, and an alarm that reaches the clinician's phone."""
+
+import shutil
+import threading
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import httpx
+import pytest
+import uvicorn
+from playwright.sync_api import Page, expect, sync_playwright
+
+from coachbot.rehearsal.page import build_page
+
+HOME = "http://127.0.0.1"
+FLAGS = (
+    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+    "--disable-component-update", "--disable-sync",
+)  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def address() -> Iterator[str]:
+    """The page, served on a free port of this machine."""
+    server = uvicorn.Server(uvicorn.Config(build_page(), host="127.0.0.1", port=0, log_level="warning"))
+    thread = threading.Thread(target=server.run)
+    thread.start()
+    while not server.started:
+        time.sleep(0.05)
+    port = server.servers[0].sockets[0].getsockname()[1]
+    yield f"http://127.0.0.1:{port}"
+    server.should_exit = True
+    thread.join()
+
+
+@pytest.fixture
+def page(address: str) -> Iterator[Page]:
+    """A browser window on the page; what the browser complains of fails the test."""
+    chromium = shutil.which("chromium")
+    if chromium is None:
+        pytest.skip("no chromium: install Debian's package")
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=chromium, args=list(FLAGS))
+        window = browser.new_page(viewport={"width": 1440, "height": 900})
+        complaints: list[str] = []
+        window.on("console", lambda message: complaints.append(message.text))
+        window.on("pageerror", lambda error: complaints.append(str(error)))
+        window.goto(address)
+        yield window
+        browser.close()
+        assert not complaints
+
+
+@pytest.mark.browser
+def test_a_night_is_played_by_tapping(page: Page, tmp_path: Path) -> None:
+    """Invitation, consent, lesson, the first night's buttons; then a choking reply climbs on the clinician's phone."""
+    parent, child, clinician = (page.locator(f"[data-phone={name}]") for name in ("parent", "child", "clinician"))
+    parent.locator(".invite").click()
+    child.locator(".invite").click()
+    parent.get_by_role("button", name="I agree").click()
+    expect(child.locator(".talk")).to_contain_text("I am your swallow coach")
+    page.get_by_role("button", name="To the next bedtime").click()
+    for _ in range(9):
+        button = parent.locator(".talk li:last-child button", has_text="Next")
+        data = button.get_attribute("data-data")
+        button.click()
+        expect(parent.locator(f".talk li:last-child button[data-data='{data}']")).to_have_count(0)
+    parent.get_by_role("button", name="It went down").click()
+    page.get_by_role("button", name="To the next bedtime").click()
+    rates = child.locator(".talk li:last-child .row").first.locator("button")
+    expect(rates).to_have_text(["1", "2", "3", "4", "5"])
+    expect(child.locator(".talk li:last-child img")).to_be_visible()
+    rates.nth(3).click()
+    expect(child.locator(".talk li:last-child")).to_contain_text("How was")
+    page.screenshot(path=tmp_path / "night.png")
+
+    parent.get_by_label("Write a message").fill("she is choking and cant breathe")
+    parent.get_by_role("button", name="Send").click()
+    expect(parent.locator(".talk li:last-child")).to_contain_text("Call 911 now")
+    expect(clinician.locator(".talk li:last-child")).to_contain_text("EMERGENCY")
+    page.get_by_role("button", name="Five minutes on").click()
+    expect(clinician.locator(".talk li:last-child")).to_contain_text("call number 2")
+    page.screenshot(path=tmp_path / "alarm.png")
+    assert (tmp_path / "alarm.png").stat().st_size > 20_000
+
+
+async def test_what_cannot_be_done_says_so_and_the_page_speaks_three_languages() -> None:
+    """A phone or button that is not there, empty words, a strange host."""
+    app = build_page()
+    transport = httpx.ASGITransport(app=app)
+    async with app.router.lifespan_context(app), httpx.AsyncClient(transport=transport, base_url=HOME) as client:
+        assert (await client.get("/", params={"language": "fr"})).status_code == 200
+        assert (await client.get("/", params={"language": "de"})).status_code == 404
+        assert (await client.get("/file/parent/0")).status_code == 404
+        for wanted in (
+            {"what": "press", "phone": "parent", "data": "1:candy:down"},
+            {"what": "write", "phone": "nobody", "text": "hi"},
+            {"what": "write", "phone": "parent", "text": "  "},
+            {"what": "dance"},
+            [],
+        ):
+            assert (await client.post("/do", json=wanted)).status_code == 400
+        assert (await client.post("/do", json={"what": "invite", "phone": "parent"})).json()["phones"]["parent"]
+        assert (await client.post("/do", json={"what": "step", "step": "hour"})).status_code == 200
+        assert not (await client.post("/do", json={"what": "restart"})).json()["phones"]["parent"]
+        assert (await client.get("/state", headers={"Host": "evil.example"})).status_code == 400
