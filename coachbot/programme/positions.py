@@ -4,7 +4,7 @@ from enum import StrEnum
 
 
 class Position(StrEnum):
-    """Where the head is while swallowing: left and right are the child's own; up is chin raised, down is chin lowered."""
+    """Where the head is while swallowing: left and right are the child's own, up is chin raised, down lowered."""
 
     CENTER = "center"
     LEFT = "left"
