@@ -1,6 +1,5 @@
 """Promises about the alerts page and the buttons under an alert."""
 
-import asyncio
 import re
 from datetime import timedelta
 
@@ -8,7 +7,7 @@ import pytest
 
 from coachbot.coach.case import State
 from coachbot.desk import sessions
-from helpers.desk_bench import Bench, Browser, Family, SignedIn, practising
+from helpers.desk_bench import Bench, Browser, Family, SignedIn, practising, run
 
 GRAVE = "she is choking and cannot breathe"
 
@@ -109,7 +108,7 @@ def test_a_family_is_told_that_the_clinic_will_call(family: Family, client: Brow
     family.says(GRAVE)
     client.send(f"/children/{family.id}/do/call-back", back="alerts")
     client.send(f"/children/{family.id}/note", kind="call", note="Mother says all is well now", alert="1")
-    asyncio.run(family.bench.coachbot.settle())
+    run(family.bench.coachbot.settle())
 
     assert "We will call you" in family.hears()
     assert "Mother says all is well now" in client.get("/alerts").text

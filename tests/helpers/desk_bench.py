@@ -1,9 +1,11 @@
 """A desk over an empty store, with a clock that stands still until it is moved, and people who are signed in."""
 
 import asyncio
-from collections.abc import Callable
+from collections.abc import Callable, Coroutine
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta
+from typing import Any, TypeVar
 from urllib.parse import parse_qs, urlsplit
 
 import httpx
@@ -40,6 +42,15 @@ class Clock:
         self.now += span
 
 
+T = TypeVar("T")
+
+
+def run(work: Coroutine[Any, Any, T]) -> T:
+    """Do something asynchronous in a thread of its own, since a real browser's driver keeps this one's loop busy."""
+    with ThreadPoolExecutor(1) as pool:
+        return pool.submit(asyncio.run, work).result()
+
+
 class Browser:
     """Asks the desk for pages without a network, and keeps its cookies. It follows no redirects."""
 
@@ -53,11 +64,11 @@ class Browser:
 
     def get(self, path: str, headers: dict[str, str] | None = None) -> httpx.Response:
         """Ask for a page."""
-        return asyncio.run(self._client.get(path, headers=headers))
+        return run(self._client.get(path, headers=headers))
 
     def post(self, path: str, data: dict[str, str], headers: dict[str, str] | None = None) -> httpx.Response:
         """Send a form."""
-        return asyncio.run(self._client.post(path, data=data, headers=headers))
+        return run(self._client.post(path, data=data, headers=headers))
 
     def send(self, path: str, **data: str) -> httpx.Response:
         """Send a form with the token of the session."""
@@ -120,11 +131,11 @@ class Family:
 
     def says(self, text: str) -> None:
         """The parent writes, and all that comes of it is sent."""
-        asyncio.run(self._take(text=text))
+        run(self._take(text=text))
 
     def presses(self, data: str) -> None:
         """The parent presses a button."""
-        asyncio.run(self._take(button=f"{self.id}:{data}"))
+        run(self._take(button=f"{self.id}:{data}"))
 
     def hears(self) -> str:
         """What the phone got last."""
@@ -135,7 +146,7 @@ class Family:
         case = self.case
         assert case.next_evening is not None
         self.bench.clock.now = instant(case.next_evening, case.bedtime, case.zone)
-        asyncio.run(self.bench.coachbot.settle())
+        run(self.bench.coachbot.settle())
 
     def practises(self, marks: str = "43544") -> None:
         """Go to the next bedtime and answer the whole night; ``-`` is not down."""
@@ -175,7 +186,7 @@ def practising(bench: Bench, name: str = "Zebulonia", language: str = "en") -> F
     )
     now = bench.clock.now
     done = bench.coachbot.store.run(lambda tx: enrol(tx, wanted, emergency_number="112", seed=5, now=now))
-    asyncio.run(bench.phones.start(bench.coachbot.inbox.receive))
+    run(bench.phones.start(bench.coachbot.inbox.receive))
     family = Family(bench, done.case.id, f"phone-{done.case.id}")
     family.says(done.codes[0][1])
     family.presses("consent:agree")
