@@ -47,12 +47,16 @@ class Contexts:
         """Whether nothing between word `start` and word `stop` ends the reach of a phrase."""
         if stop - start > context.reach or (start in words.commas and context.side == "before" and not context.clausal):
             return False
-        if any(place in words.commas and words.folded[place] in self._openers for place in range(start + 1, stop + 1)):
+        if any(self._parts(place, stop, words) for place in range(start + 1, stop + 1)):
             return False
         between = words.folded[start:stop]
         if not self._enders.isdisjoint(between):
             return False
         return context.clausal or self._subjects.isdisjoint(between)
+
+    def _parts(self, place: int, stop: int, words: Words) -> bool:
+        """Whether a comma before word `place` begins something new, rather than going on with a list of signs."""
+        return place in words.commas and (words.folded[place] in self._openers or stop - place > 1)
 
 
 def _overlap(one: Hit[Context], other: Hit[Rule] | Hit[Context]) -> bool:

@@ -64,6 +64,11 @@ class Context:
     at_most: Level
     patterns: tuple[tuple[Part, ...], ...]
 
+    @property
+    def negates(self) -> bool:
+        """Whether this is a plain negation before a sign, as `no`."""
+        return self.kind == "negation" and self.side == "before" and not self.clausal
+
 
 @dataclass(frozen=True, slots=True)
 class Rulebook:

@@ -71,10 +71,12 @@ def _weighed(hits: list[Hit[Rule]], phrases: list[tuple[str, Hit[Context]]], wor
 
 
 def _against(sign: Hit[Rule], phrases: list[tuple[str, Hit[Context]]], words: Words) -> Hit[Context] | None:
-    """The first phrase that takes the weight from `sign`."""
+    """The first phrase that takes the weight from `sign`; a sign with a negation of its own ("no air") has no other."""
     start = bisect_left(phrases, sign.first - _NEAR, key=_start)
     stop = bisect_right(phrases, sign.last + _NEAR, key=_start)
     near = phrases[start:stop]
+    if any(phrase.meaning.negates and phrase.first == sign.first for _, phrase in near):
+        near = [(language, phrase) for language, phrase in near if not phrase.meaning.negates]
     return next((phrase for language, phrase in near if contexts(language).weakens(phrase, sign, words)), None)
 
 

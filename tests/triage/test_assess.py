@@ -65,6 +65,7 @@ def test_warning_signs_after_an_episode_are_urgent(text: str) -> None:
         ("HELP", Level.EMERGENCY),
         ("help he is choking", Level.EMERGENCY),
         ("STOP", Level.NONE),
+        ("make it stop", Level.CONCERN),
         ("we had to stop he was coughing", Level.CONCERN),
     ],
 )

@@ -10,7 +10,24 @@ from hypothesis import strategies as st
 from coachbot.triage import Assessment, Level, assess
 
 _PIECES = st.sampled_from(
-    ["no ", "choke ", "cant ", "breathe ", "aaaa", "\u202e", "\x00", "🤮", "é", "'", ".", "?", "\n", "العربية ", "4️⃣", "*"]
+    [
+        "no ",
+        "choke ",
+        "cant ",
+        "breathe ",
+        "aaaa",
+        "\u202e",
+        "\x00",
+        "🤮",
+        "é",
+        "'",
+        ".",
+        "?",
+        "\n",
+        "العربية ",
+        "4️⃣",
+        "*",
+    ]
 )
 
 

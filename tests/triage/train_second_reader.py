@@ -63,10 +63,23 @@ def lines(language: str) -> Iterator[Example]:
             yield Example(language, line.strip(), level, category)
 
 
+def records(name: str) -> list[dict[str, str]]:
+    """The labelled replies of a file in ``data``."""
+    return [json.loads(line) for line in (DATA / name).read_text("utf-8").splitlines()]
+
+
 def development() -> list[Example]:
     """The development set as examples."""
-    records = map(json.loads, (DATA / "development.jsonl").read_text("utf-8").splitlines())
-    return [Example(r["lang"], r["text"], r["level"], r["category"] or NONE, DEVELOPMENT_WEIGHT) for r in records]
+    return [
+        Example(r["lang"], r["text"], r["level"], r["category"] or NONE, DEVELOPMENT_WEIGHT)
+        for r in records("development.jsonl")
+    ]
+
+
+def not_held_back(found: list[Example]) -> list[Example]:
+    """The examples without any that is, by chance of the draw, word for word a held-back reply."""
+    held = {r["text"] for r in records("held_back.jsonl")}
+    return [example for example in found if example.text not in held]
 
 
 def drawn(pattern: str, number: int, dice: random.Random) -> list[str]:
@@ -168,7 +181,7 @@ def save(model: LogisticRegression, levels: dict[str, str]) -> None:
 
 def main() -> None:
     """Train and write."""
-    found = examples(random.Random(2026)) + development()
+    found = not_held_back(examples(random.Random(2026)) + development())
     levels = {e.category: e.level for e in found}
     assert all(level == NONE or level.upper() in Level.__members__ for level in levels.values())
     model = fit(found)
