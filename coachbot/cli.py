@@ -165,8 +165,8 @@ def _add_clinician(arguments: argparse.Namespace) -> None:
 
     if bool(arguments.channel) != bool(arguments.address):
         raise SettingError("give --channel and --address together, or neither")
+    reach = (arguments.channel, _address(arguments.channel, arguments.address)) if arguments.channel else None
     store = _store()
-    reach = (arguments.channel, arguments.address) if arguments.channel else None
     account = store.run(
         lambda tx: add(
             tx,
@@ -181,6 +181,18 @@ def _add_clinician(arguments: argparse.Namespace) -> None:
     store.close()
     say(f"password\t{account.password}")
     say(f"one-time codes\t{account.totp_uri}")
+
+
+def _address(channel: str, address: str) -> str:
+    """The address as its channel will bring it: a number in E.164."""
+    if channel != "sms":
+        return str(address)
+    from coachbot.channels.sms import e164  # noqa: PLC0415
+
+    number = e164(address, Settings.from_environment().get("SMS_COUNTRY") or None)
+    if number is None:
+        raise SettingError(f"{address!r} is no telephone number: give it with its country's code, such as +15551234567")
+    return number
 
 
 def _export(arguments: argparse.Namespace) -> None:

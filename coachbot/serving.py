@@ -13,6 +13,7 @@ from starlette.routing import BaseRoute
 from coachbot import logs
 from coachbot.bootstrap import Coachbot, beating, build
 from coachbot.channels.base import Channel
+from coachbot.channels.sms import Account, SmsChannel
 from coachbot.channels.telegram import TelegramChannel
 from coachbot.desk.app import build_app
 from coachbot.settings import SettingError, Settings
@@ -38,6 +39,7 @@ def channels(settings: Settings) -> Mapping[str, Channel]:
 
     Raises:
         SettingError: if there is none, or a webhook has no secret.
+        ChannelError: if a channel cannot be as its settings say.
     """
     found: dict[str, Channel] = {}
     if token := settings.get("TELEGRAM_TOKEN"):
@@ -46,9 +48,29 @@ def channels(settings: Settings) -> Mapping[str, Channel]:
             raise SettingError("COACHBOT_TELEGRAM_WEBHOOK_SECRET is not set: a webhook needs one")
         api_url = settings.get("TELEGRAM_API_URL") or None
         found["telegram"] = TelegramChannel(token, api_url=api_url, webhook_url=url or None, secret=secret or None)
+    if settings.get("SMS_HOST"):
+        found["sms"] = _sms(settings)
     if not found:
-        raise SettingError("no channel is set up: set COACHBOT_TELEGRAM_TOKEN")
+        raise SettingError("no channel is set up: set COACHBOT_TELEGRAM_TOKEN or COACHBOT_SMS_HOST")
     return found
+
+
+def _sms(settings: Settings) -> SmsChannel:
+    account = Account(
+        host=settings.get("SMS_HOST"),
+        port=int(settings.number("SMS_PORT")),
+        system_id=settings.get("SMS_SYSTEM_ID"),
+        password=settings.get("SMS_PASSWORD"),
+        system_type=settings.get("SMS_SYSTEM_TYPE"),
+        tls=settings.yes("SMS_TLS"),
+    )
+    return SmsChannel(
+        account,
+        number=settings.get("SMS_NUMBER"),
+        region=settings.get("SMS_COUNTRY") or None,
+        per_second=settings.number("SMS_PER_SECOND"),
+        window=int(settings.number("SMS_WINDOW")),
+    )
 
 
 async def _serve(settings: Settings, parts: tuple[str, ...]) -> None:

@@ -31,6 +31,16 @@ SETTINGS = (
     Setting("TELEGRAM_API_URL", "", "Another Bot API server; empty means Telegram's own."),
     Setting("TELEGRAM_WEBHOOK_URL", "", "Public address that Telegram posts to; empty means long polling."),
     Setting("TELEGRAM_WEBHOOK_SECRET", "", "The secret that those posts must carry; needed with a webhook."),
+    Setting("SMS_HOST", "", "The SMSC's address; empty means no text messages."),
+    Setting("SMS_PORT", "2775", "The SMSC's port."),
+    Setting("SMS_TLS", "no", "`yes` to speak TLS with the SMSC; without it words cross the network as they are."),
+    Setting("SMS_SYSTEM_ID", "", "Our name at the SMSC, at most 15 signs."),
+    Setting("SMS_PASSWORD", "", "Our password there, at most 8 signs."),
+    Setting("SMS_SYSTEM_TYPE", "", "The system type, if the provider asks for one."),
+    Setting("SMS_NUMBER", "", "Our own number or short code, which families write to."),
+    Setting("SMS_COUNTRY", "", "Country (ISO 3166: `US`) whose national numbers are understood; empty means none."),
+    Setting("SMS_PER_SECOND", "10", "Segments a second that the provider allows."),
+    Setting("SMS_WINDOW", "10", "Segments that may be under way unanswered."),
     Setting("DESK_HOST", "127.0.0.1", "Address that the desk listens on."),
     Setting("DESK_PORT", "8080", "Port that the desk listens on."),
     Setting("DESK_URL", "", "The desk's public address, for links; empty means host and port."),
@@ -87,6 +97,17 @@ class Settings:
         if not number > 0:
             raise SettingError(f"{PREFIX}{name} is {value!r}: give a number above 0")
         return number
+
+    def yes(self, name: str) -> bool:
+        """The value of a setting that is yes or no.
+
+        Raises:
+            SettingError: if it is neither.
+        """
+        value = self.get(name)
+        if value not in ("yes", "no"):
+            raise SettingError(f"{PREFIX}{name} is {value!r}: give yes or no")
+        return value == "yes"
 
     @property
     def data(self) -> Path:

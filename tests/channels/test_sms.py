@@ -79,13 +79,6 @@ async def started(channel: SmsChannel, inbox: Inbox) -> SmsChannel:
     return channel
 
 
-async def back(peer: SmscPeer, binds: int) -> None:
-    """Wait until the channel has bound so many times in all."""
-    async with asyncio.timeout(10):
-        while len((await peer.state())["binds"]) < binds:  # noqa: ASYNC110 - another process cannot wake us
-            await asyncio.sleep(0.02)
-
-
 @pytest.mark.parametrize("text", ["Hello", "Señor: 5 € {ok} [~^|\\]", "Ça va? @£$¥", "Noël à l’heure 🙂"])
 async def test_words_arrive_as_they_were_written(started: SmsChannel, smsc_peer: SmscPeer, text: str) -> None:
     """In the GSM alphabet with its extension table, or in UCS-2; decoded by the server, not by us."""
@@ -179,7 +172,7 @@ async def test_a_line_cut_with_messages_in_flight(started: SmsChannel, smsc_peer
     await smsc_peer.cut()
 
     assert [one.ending for one in await asyncio.gather(*sends)] == [Ending.UNKNOWN] * 3
-    await back(smsc_peer, 2)
+    await smsc_peer.bound(2)
     await asyncio.sleep(0.05)
     assert (await started.send(Outgoing(address=PARENT, text="d"))).ending is Ending.SENT
 
@@ -190,7 +183,7 @@ async def test_a_server_that_is_deaf_is_left(smsc_peer: SmscPeer, monkeypatch: p
     monkeypatch.setattr(session, "ENQUIRY", timedelta(milliseconds=50))
     await smsc_peer.set(deaf=True)
     await smsc_peer.cut()
-    await back(smsc_peer, 3)
+    await smsc_peer.bound(3)
 
     assert (await smsc_peer.state())["enquiries"] >= 1
 
@@ -346,7 +339,7 @@ async def test_octets_that_are_no_pdu_we_know(started: SmsChannel, smsc_peer: Sm
     await smsc_peer.raw(bytes.fromhex("00000010000001030000000000000001"))
     assert (await started.send(Outgoing(address=PARENT, text="still here"))).ending is Ending.SENT
     await smsc_peer.raw(b"\xff\xff\xff\xff")
-    await back(smsc_peer, 2)
+    await smsc_peer.bound(2)
 
 
 async def test_nothing_can_be_sent_to_what_is_no_number(started: SmsChannel) -> None:

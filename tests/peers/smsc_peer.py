@@ -65,6 +65,12 @@ class SmscPeer:
         """Send any octets."""
         await self._post("raw", hex=pdu.hex())
 
+    async def bound(self, times: int = 1, seconds: float = 30) -> None:
+        """Wait until the other side has bound so many times in all."""
+        async with asyncio.timeout(seconds):
+            while len((await self.state())["binds"]) < times:  # noqa: ASYNC110 - another process cannot wake us
+                await asyncio.sleep(0.02)
+
     async def taken(self, seconds: float = 10) -> None:
         """Wait until all that came in was taken."""
         async with asyncio.timeout(seconds):
