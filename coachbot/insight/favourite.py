@@ -5,6 +5,7 @@ likings of the last night (`ratings_filter`) and from how often the candy went d
 (quasi-random, Owen, ACM TOMACS 1998;8:71), so the same swallows always give the same answer.
 """
 
+import math
 from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -19,9 +20,16 @@ from coachbot.insight.ratings_filter import Array, Likings, likings
 from coachbot.insight.swallows import Swallow
 from coachbot.programme.positions import Position
 
-CLEAR = 0.86
-"""The probability from which a favourite is called clear. Of all that pass it, about nine in ten or more are right: in
-tests/bench least where an off-centre liking rises late and steadily, most where likings jump or drift."""
+RIGHT_SHARE = 0.93
+"""A favourite is clear if of children like this one, as sure of theirs or surer, so many are right. More than nine in
+ten, since children are not all as the model has them: in tests/bench about 0.92 are right over the worlds, fewest
+where an off-centre liking rises late and steadily."""
+
+LEAST_SURE = 0.7
+"""No favourite with a smaller probability is clear, whatever children like this one are."""
+
+MOST_RESOLVED = 0.95
+"""The largest share of the variance between positions that is taken for known."""
 
 LIKELY = 0.45
 """The chance of being clear on a further night from which that night is named: by then most have been so."""
@@ -74,7 +82,8 @@ def estimate(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Esti
     chance = _probability(found, _goes_down(ordered, swallows))
     best = int(chance.argmax())
     practised = len({swallow.night for swallow in swallows})
-    clear = practised >= ENOUGH_NIGHTS and bool(chance[best] >= CLEAR) and _last_down(ordered[best], swallows)
+    sure = bool(chance[best] >= _limit(len(ordered), _resolved(found)))
+    clear = practised >= ENOUGH_NIGHTS and sure and _last_down(ordered[best], swallows)
     return Estimate(
         favourite=ordered[best] if swallows else None,
         probability=MappingProxyType({position: float(chance[ordered.index(position)]) for position in positions}),
@@ -140,27 +149,65 @@ def _more_nights(found: Likings, least: int) -> int | None:
     analysis): each night the likings drift and each is seen once with noise; as much as their uncertainty is going
     to lose by that, their estimate is going to move.
     """
-    mean = found.weight @ found.mean
-    apart = found.mean - mean
-    unsure = np.tensordot(found.weight, found.covariance + apart[:, :, None] * apart[:, None, :], axes=1)
-    one, moves, ahead = np.eye(len(mean)), np.zeros_like(unsure), []
+    mean, unsure = _moments(found)
+    one, moves = np.eye(len(mean)), np.zeros_like(unsure)
+    ahead: list[tuple[Array, Array, float]] = []
     for _ in range(MORE_NIGHTS):
         before = unsure + found.drift * one
         unsure = before - before @ np.linalg.solve(before + found.noise * one, before)
         moves = moves + before - unsure
-        ahead.append((moves, unsure))
+        resolved = 1 - _between(unsure) / (found.between + (len(ahead) + 1) * found.drift)
+        ahead.append((moves, unsure, _limit(len(mean), resolved)))
     nights = range(least, MORE_NIGHTS + 1)
     first = bisect_left(nights, LIKELY, key=lambda night: _settled(mean, *ahead[night - 1]))
     return nights[first] if first < len(nights) else None
 
 
-def _settled(mean: Array, moves: Array, unsure: Array) -> float:
-    """The chance that a position will be the best with a probability of `CLEAR`: means to come, then likings."""
+def _settled(mean: Array, moves: Array, unsure: Array, limit: float) -> float:
+    """The chance that a position will be the best with a probability of `limit`: means to come, then likings."""
     normal, _ = _draws(len(mean))
-    to_come = mean + normal[:_DRAWS] @ _root(moves)
-    drawn = to_come[:, None, :] + normal[-_DRAWS:] @ _root(unsure)
-    best = drawn.argmax(axis=2)[:, :, None] == np.arange(len(mean))
-    return float((best.mean(axis=1).max(axis=1) >= CLEAR).mean())
+    return float((_surest(mean + normal[:_DRAWS] @ _root(moves), normal[-_DRAWS:] @ _root(unsure)) >= limit).mean())
+
+
+def _surest(means: Array, errors: Array) -> Array:
+    """For each row of `means`, the probability of its likeliest position, likings being off by any row of `errors`."""
+    best = (means[:, None, :] + errors).argmax(axis=2)[:, :, None] == np.arange(means.shape[1])
+    surest: Array = best.mean(axis=1).max(axis=1)
+    return surest
+
+
+def _limit(size: int, resolved: float) -> float:
+    """The probability from which a favourite among `size` is clear, `resolved` being the share of variance known."""
+    return _limit_at(size, round(min(max(resolved, 0.0), MOST_RESOLVED), 2))
+
+
+@cache
+def _limit_at(size: int, resolved: float) -> float:
+    """As `_limit`: children like this one are drawn, and the surest of them counted as long as enough are right."""
+    normal, _ = _draws(size)
+    surest = np.sort(_surest(np.sqrt(resolved) * normal, np.sqrt(1 - resolved) * normal[::2]))[::-1]
+    enough = np.flatnonzero(np.cumsum(surest) / np.arange(1, len(surest) + 1) >= RIGHT_SHARE)
+    return max(LEAST_SURE, float(surest[enough[-1]])) if len(enough) else math.inf
+
+
+def _resolved(found: Likings) -> float:
+    """The share of the variance between positions that is known: as foreseen for the child, and as seen, averaged."""
+    mean, unsure = _moments(found)
+    left, seen = _between(unsure), float(mean.var(ddof=1))
+    return (1 - left / found.between + seen / (seen + left)) / 2
+
+
+def _moments(found: Likings) -> tuple[Array, Array]:
+    """Mean (k,) and covariance (k, k) of the likings over the grid."""
+    mean = found.weight @ found.mean
+    apart = found.mean - mean
+    return mean, np.tensordot(found.weight, found.covariance + apart[:, :, None] * apart[:, None, :], axes=1)
+
+
+def _between(covariance: Array) -> float:
+    """The mean variance between positions, what they have in common left out."""
+    size = len(covariance)
+    return float((np.trace(covariance) - covariance.sum() / size) / (size - 1))
 
 
 def _root(covariance: Array) -> Array:

@@ -73,7 +73,8 @@ class Likings:
     """The likings on the last night: a mixture of normal distributions over g points of the grid.
 
     `weight` (g,) sums to 1; `mean` (g, k) and `covariance` (g, k, k) are of the k positions in the order given;
-    `noise` and `drift` are the child's own variances, averaged over the grid.
+    `noise` and `drift` are the child's own variances, averaged over the grid; `between` is the variance that likings
+    would have by now if nothing were known of them, from their spread at first and their drift since.
     """
 
     weight: Array
@@ -81,6 +82,7 @@ class Likings:
     covariance: Array
     noise: float
     drift: float
+    between: float
 
 
 class _State:
@@ -113,7 +115,8 @@ class _State:
 
     def learn(self, row: Array, low: float, high: float, extra: float) -> None:
         """What was felt, `row` times the state with noise (`extra` more than usual), was within the limits."""
-        gain = self.covariance @ row
+        # One product of all rows in place of one for each point of the grid: half the time.
+        gain = (self.covariance.reshape(-1, len(row)) @ row).reshape(-1, len(row))
         variance = gain @ row + _NOISE + extra
         chance, pull, shrink = interval_moments(self.mean @ row, variance, low, high)
         self.logarithm += np.log(chance)
@@ -157,10 +160,11 @@ def likings(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Likin
         elif swallow.rating is not None:
             state.learn(row, _EDGES[swallow.rating - 1], _EDGES[swallow.rating], 0.0)
             carried = swallow.rating - _MIDDLE
-    return _mixture(state)
+    first = min((swallow.night for swallow in swallows), default=night)
+    return _mixture(state, evenings=night - first)
 
 
-def _mixture(state: _State) -> Likings:
+def _mixture(state: _State, evenings: int) -> Likings:
     weight = np.exp(state.logarithm - state.logarithm.max())
     weight /= weight.sum()
     return Likings(
@@ -169,4 +173,5 @@ def _mixture(state: _State) -> Likings:
         covariance=state.covariance[:, : state.size, : state.size],
         noise=float(weight @ _NOISE),
         drift=float(weight @ _DRIFT),
+        between=float(weight @ (_SPREAD + evenings * _DRIFT)),
     )
