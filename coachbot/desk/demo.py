@@ -21,7 +21,7 @@ from coachbot.service.enrolling import Enrolled, Family, Screened, enrol, new_se
 from coachbot.service.files import Files
 from coachbot.store import Claimed, Transaction
 
-DAYS = 24
+DAYS = 20
 """How many days ago the first families began."""
 
 CLINICIAN = "Dr Imani Osei"
@@ -94,7 +94,7 @@ NOTED, LOOKED_AT = 0.25, 0.9
 class Part:
     """How one invented family behaves: on which day it begins, how often it answers, what befalls it on which night.
 
-    `likes` is the position that the child comes to like; `twist` what happens on night `on`.
+    `likes` is the position that the child comes to like; `twist` what happens on night `on`, 0 for the last evening.
     """
 
     name: str
@@ -109,11 +109,10 @@ def parts(children: int, draw: random.Random) -> list[Part]:
     """The families, in different states: most go on well, some wait, pause, miss, stop, worry. Some worry tonight."""
     found = []
     for index in range(children):
-        begins = draw.randrange(0, DAYS)
-        twist = PLOTS[index % len(PLOTS)]
-        on = DAYS - begins - 2 if index % 2 else draw.randrange(1, 10)
+        begins, twist = draw.randrange(0, DAYS - 2), PLOTS[index % len(PLOTS)]
+        on = 0 if index % 2 else draw.randrange(1, 10)
         likes = draw.choice(tuple(Position))
-        found.append(Part(NAMES[index % len(NAMES)], begins, draw.uniform(0.75, 1.0), likes, twist, max(on, 1)))
+        found.append(Part(NAMES[index % len(NAMES)], begins, draw.uniform(0.75, 1.0), likes, twist, on))
     return found
 
 
@@ -132,6 +131,7 @@ class Cast:
         self._draw = draw
         self._channel = channel
         self._count = 0
+        self._looks = 0
         silent = RehearsalChannel(self._clock)
         sender = replace(
             coachbot.sender, channels=dict.fromkeys((*coachbot.channels, channel), silent), clock=self._clock
@@ -140,22 +140,24 @@ class Cast:
         heartbeat = replace(coachbot.heartbeat, clock=self._clock)
         self._coachbot = replace(coachbot, sender=sender, inbox=inbox, heartbeat=heartbeat, clock=self._clock)
         self._parts: dict[int, Part] = {}
+        self._draws: dict[int, random.Random] = {}
         self._twisted: set[int] = set()
+        self.last = False
 
     async def begin(self, part: Part) -> None:
         """Enrol a family, link its phone, consent."""
         done = await self._coachbot.store.transact(lambda tx: self._enrol(tx, part))
         case = done.case.id
-        self._parts[case] = part
+        self._parts[case], self._draws[case] = part, random.Random(case)  # noqa: S311 - invention
         for role, code in done.codes:
             await self._says(case, code, role=role)
         if part.twist != "waits":
             await self._presses(case, "consent:agree")
 
-    async def morning(self, *, last: bool) -> None:
+    async def morning(self) -> None:
         """The clinician takes on what is open, lifts a hold where that is the part, and follows up what is over."""
-        await self._coachbot.settle()
-        if not last:
+        await self._catch_up()
+        if not self.last:
             await self._coachbot.store.transact(self._look_after)
 
     async def evening(self) -> None:
@@ -166,13 +168,20 @@ class Cast:
             moments.setdefault(instant(self.now.date(), case.bedtime, case.zone), []).append(case.id)
         for moment, called in sorted(moments.items()):
             self.now = max(self.now, moment)
-            await self._coachbot.settle()
+            await self._catch_up()
             self.now += timedelta(minutes=9)
             await asyncio.gather(*map(self._answers, called))
-            await self._coachbot.settle()
+            await self._coachbot.sender.drain()
+
+    async def _catch_up(self) -> None:
+        """Do what is due, then send what waits; once each is enough here, and quicker than settling."""
+        await self._coachbot.heartbeat.beat()
+        await self._coachbot.sender.drain()
 
     def _clock(self) -> datetime:
-        return self.now
+        """A thousandth of a second later each time, so that what follows something stands after it."""
+        self._looks += 1
+        return self.now + timedelta(milliseconds=self._looks)
 
     def _enrol(self, tx: Transaction, part: Part) -> Enrolled:
         zone = self._draw.choice(ZONES)
@@ -214,8 +223,15 @@ class Cast:
             await self._practises(case, case.open_night, part)
 
     def _away(self, case: Case, part: Part) -> bool:
-        misses = part.twist == "misses" and case.practised >= part.on
-        return misses or self._draw.random() > part.answers
+        if self._turns(case, part):
+            return part.twist == "misses"
+        return self._draws[case.id].random() > part.answers
+
+    def _turns(self, case: Case, part: Part) -> bool:
+        """Whether this is the evening of the family's twist, or for one that misses, after it."""
+        if not part.twist or case.id in self._twisted:
+            return False
+        return case.practised >= part.on if part.on else self.last
 
     async def _learns(self, case: Case) -> None:
         for step in range(len(case.protocol.positions) + 4):
@@ -223,13 +239,12 @@ class Cast:
         await self._presses(case.id, "candy:down")
 
     async def _practises(self, case: Case, night: Night, part: Part) -> None:
-        words = TWISTS.get(part.twist) if case.practised >= part.on and case.id not in self._twisted else None
-        if words:
+        if self._turns(case, part) and (words := TWISTS.get(part.twist)):
             self._twisted.add(case.id)
             await self._says(case.id, words[case.language])
             if part.twist in ("grave", "grave-lifted", "tired", "pauses", "stops"):
                 return
-        marks = {position: self._mark(position, night, part) for position in night.order}
+        marks = {position: self._mark(case, position, night, part) for position in night.order}
         if None in marks.values():
             for position, mark in marks.items():
                 await self._presses(case.id, f"rate:{night.number}:{position}:{mark or 'not_down'}")
@@ -237,15 +252,16 @@ class Cast:
             await self._says(case.id, " ".join(str(mark) for mark in marks.values()))
         best = max(marks, key=lambda position: (marks[position] or 0, position is part.likes))
         await self._presses(case.id, f"best:{night.number}:{best}")
-        if self._draw.random() < NOTED:
-            await self._says(case.id, self._draw.choice(NOTES[case.language]))
+        draw = self._draws[case.id]
+        if draw.random() < NOTED:
+            await self._says(case.id, draw.choice(NOTES[case.language]))
         else:
             await self._presses(case.id, f"note:{night.number}:none")
 
-    def _mark(self, position: Position, night: Night, part: Part) -> int | None:
+    def _mark(self, case: Case, position: Position, night: Night, part: Part) -> int | None:
         """How it went: everything gets easier, what the child likes most of all."""
         ease = 2.0 + 0.08 * night.number + (0.6 + 0.09 * night.number if position is part.likes else 0)
-        mark = round(self._draw.gauss(ease, 0.8))
+        mark = round(self._draws[case.id].gauss(ease, 0.8))
         return None if mark < 1 else min(mark, 5)
 
     async def _says(self, case: int, text: str, role: Role = Role.PARENT) -> None:
@@ -259,7 +275,9 @@ class Cast:
         came = f"demo-{self.now:%j}-{self._count}"
         address = f"demo-{case}-{role}"
         await self._coachbot.inbox.receive(
-            Incoming(channel=self._channel, channel_id=came, address=address, at=self.now, text=text, button=button)
+            Incoming(
+                channel=self._channel, channel_id=came, address=address, at=self._clock(), text=text, button=button
+            )
         )
 
 
@@ -275,10 +293,11 @@ async def seed(
     family = parts(children, draw)
     for day in range(DAYS):
         cast.now = max(cast.now, now - timedelta(days=DAYS - day))
-        await cast.morning(last=day == DAYS - 1)
+        cast.last = day == DAYS - 1
+        await cast.morning()
         for part in family:
             if part.begins == day:
                 await cast.begin(part)
         await cast.evening()
     cast.now = max(cast.now, now)
-    await cast.morning(last=True)
+    await cast.morning()

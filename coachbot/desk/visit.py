@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from typing import Any, TypeVar
 
 import jinja2
@@ -150,7 +150,7 @@ class Visit:
         """A date and time as the clinic's clock has it, or that of another zone."""
         return self.desk.wording.moment(self.language, local(at, zone or self.zone))
 
-    def day(self, at: datetime) -> str:
+    def day(self, at: date) -> str:
         """A date without its year."""
         return self.desk.wording.day(self.language, at)
 

@@ -1,7 +1,7 @@
 """What clinicians read at the desk: `prompts/<language>/desk.ftl`, checked when it is loaded."""
 
 from collections.abc import Iterator, Mapping
-from datetime import datetime
+from datetime import date, datetime
 from pathlib import Path
 
 from fluent.runtime import FluentBundle
@@ -58,11 +58,7 @@ class Wording:
             raise LookupError(f"{FILE}: {name}: {errors[0]}")
         return str(text)
 
-    def has(self, name: str) -> bool:
-        """Whether there is a text of that id."""
-        return bool(self._bundles[LANGUAGES[0]].has_message(name))
-
-    def day(self, language: str, at: datetime) -> str:
+    def day(self, language: str, at: date) -> str:
         """A date without its year, as in ``25 Nov``."""
         return self.text(language, "date-short", day=str(at.day), month=at.month)
 

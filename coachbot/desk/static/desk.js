@@ -54,6 +54,15 @@ for (const button of document.querySelectorAll("[data-copy]")) {
   });
 }
 
+// A second click sends nothing twice; a page that is gone back to starts afresh.
+const sent = new Set();
+document.addEventListener("submit", (event) => {
+  if (event.target.method !== "post") return;
+  if (sent.has(event.target)) event.preventDefault();
+  sent.add(event.target);
+});
+addEventListener("pageshow", () => sent.clear());
+
 for (const area of document.querySelectorAll("[data-end]")) area.scrollTop = area.scrollHeight;
 
 for (const select of document.querySelectorAll(".find select")) {
