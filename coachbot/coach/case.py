@@ -169,11 +169,11 @@ class NoteAsked:
 class Case:
     """A case. `orders` are all the nights' orders, fixed before the first night and never drawn again.
 
-    `next_evening` is the local date of the next prompt; `learned` the date on which the lesson ended; `back_to` the
-    state that lifting the hold returns to; `ended_by` the clinician who ended the programme, None if the family
-    stopped it. `late` says that the last prompt could not be sent in time, which the next one will say kindly;
-    `serial` numbers what has been said. `watch` is the next date on which the family is asked how the child is after
-    a choke.
+    `next_evening` is the local date of the next prompt; `lesson_day` that of the last evening with a lesson,
+    `learned` the date on which it ended; `back_to` the state that lifting the hold returns to; `ended_by` the
+    clinician who ended the programme, None if the family stopped it. `late` says that the last prompt could not be
+    sent in time, which the next one will say kindly; `serial` numbers what has been said. `watch` is the next date on
+    which the family is asked how the child is after a choke.
     """
 
     id: int
@@ -193,6 +193,7 @@ class Case:
     learned: date | None = None
     lesson_step: int = 0
     lesson_open: datetime | None = None
+    lesson_day: date | None = None
     lesson_missed: int = 0
     paused_until: date | None = None
     came_back: bool = False

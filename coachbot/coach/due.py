@@ -46,7 +46,7 @@ def last_useful(case: Case, day: date) -> datetime:
 def next_free_evening(case: Case, now: datetime) -> date:
     """The first local date whose evening is still to come and has neither a night nor the lesson yet."""
     today = local(now, case.zone).date()
-    taken = (case.night and case.night.day >= today) or (case.learned and case.learned >= today)
+    taken = (case.night and case.night.day >= today) or (case.lesson_day and case.lesson_day >= today)
     tonight = now <= bedtime_on(case, today) and not taken
     return today if tonight else today + timedelta(days=1)
 

@@ -41,7 +41,7 @@ def open_lesson(turn: Turn) -> None:
         return
     day = local(turn.now, case.zone).date()
     first = line("lesson-again") if case.lesson_step or case.lesson_missed else line("lesson-intro")
-    turn.change(lesson_open=turn.now, next_evening=None, came_back=False)
+    turn.change(lesson_open=turn.now, lesson_day=day, next_evening=None, came_back=False)
     _step(
         turn, first, line("night-safety"), urgency=Urgency.PROMPT, key=f"lesson:{day}", expires=last_useful(case, day)
     )

@@ -98,7 +98,7 @@ def _delete(turn: Turn, contact: Contact, _: Pressed, parts: list[str]) -> bool:
 
 
 def _watch(turn: Turn, contact: Contact, event: Pressed, parts: list[str]) -> bool:
-    if turn.case.question is not Question.WATCH:
+    if turn.case.question is not Question.WATCH or contact.role is not Role.PARENT:
         return False
     hold.watch_answer(turn, contact, event.message, signs=parts[-1] == "yes")
     return True

@@ -9,7 +9,7 @@ from coachbot.coach.turn import Rows, Turn, line
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Who
 from coachbot.reading import Asking, Reading, Request, Wish, causes, read, request
-from coachbot.triage import Level, assess
+from coachbot.triage import Assessment, Level, assess
 
 CORRECTABLE = (State.PRACTISING, State.PAUSED, State.FINISHED)
 """States in which the latest night takes answers and corrections."""
@@ -32,15 +32,29 @@ def replied(turn: Turn, event: Replied) -> None:
     """Triage, then whatever the case is waiting for."""
     contact = turn.case.contact(event.contact)
     assessment = assess(event.text, lang=contact.language, sender=contact.role)
-    if assessment.level is not Level.NONE:
+    wish = request(event.text, lang=contact.language)
+    if assessment.level is not Level.NONE and not _merely_wished(turn, contact, event.text, wish, assessment):
         turn.change(unread=0)
         TROUBLE[assessment.level](turn, contact, assessment, event.message)
     elif not contact.left:
-        _heed(turn, contact, event)
+        _heed(turn, contact, event, wish)
 
 
-def _heed(turn: Turn, contact: Contact, event: Replied) -> None:
-    wish = request(event.text, lang=contact.language)
+def _merely_wished(turn: Turn, contact: Contact, text: str, wish: Request | None, assessment: Assessment) -> bool:
+    """Whether words that are a wish and nothing else have only been taken for trouble.
+
+    The second reader guesses; a list of words does not. And HELP by itself is what networks have taught everyone to
+    write for a programme's name and ways, which go with the emergency number; not while practice is on hold.
+    """
+    if wish is None:
+        return False
+    if wish.wish is Wish.HELP and contact.role is Role.PARENT:
+        return text.strip(" .").isalpha() and turn.case.state is not State.ON_HOLD
+    grown = contact.role is Role.PARENT or wish.wish in (Wish.YES, Wish.NO, Wish.READY)
+    return grown and assessment.rule.startswith("model:")
+
+
+def _heed(turn: Turn, contact: Contact, event: Replied, wish: Request | None) -> None:
     asked = turn.case.question
     if wish and asked and wish.wish in (Wish.YES, Wish.NO) and contact.role is Role.PARENT:
         answer_question(turn, contact, asked, event.message, yes=wish.wish is Wish.YES)

@@ -209,6 +209,6 @@ class Family(RuleBasedStateMachine):
 
 
 Family.TestCase.settings = settings(
-    max_examples=60, stateful_step_count=40, deadline=None, suppress_health_check=list(HealthCheck)
+    max_examples=25, stateful_step_count=40, deadline=None, suppress_health_check=list(HealthCheck)
 )
 TestFamily = Family.TestCase

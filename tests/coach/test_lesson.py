@@ -3,8 +3,9 @@
 import pytest
 
 from coachbot.coach.case import State
+from coachbot.coach.events import HoldLifted
 from coachbot.programme.protocol import Who
-from helpers.conversation import Conversation
+from helpers.conversation import CLINICIAN, Conversation
 
 
 def begun() -> Conversation:
@@ -116,3 +117,14 @@ def test_a_lesson_that_comes_too_late_waits_for_tomorrow() -> None:
 def test_a_candy_tap_outside_the_lesson_is_stale() -> None:
     """The lesson's last button does nothing in a night."""
     Conversation().learns().presses("candy:down").hears("stale-button")
+
+
+def test_there_is_one_lesson_an_evening_whatever_changes() -> None:
+    """A hold lifted, or a later bedtime, does not bring the lesson a second time tonight."""
+    talk = begun().says("she is choking and cant breathe")
+    talk.happens(HoldLifted(by=CLINICIAN, note="child is well")).at("23:00")
+    assert "lesson-again" not in talk.texts()
+
+    later = begun().says("make it 8:00").says("not tonight").at("21:00")
+    assert "lesson-again" not in later.texts()
+    later.at("20:00").hears("lesson-again")
