@@ -13,8 +13,15 @@ from coachbot.service.front_desk import FrontDesk
 from coachbot.service.writer import clinician_reader
 from coachbot.store import Clinician, NoSuchCaseError, Transaction
 
-_TYPED = re.compile(r"\s*(ack|acknowledge|lift|end)\s+(\d{1,18})-(\d{1,9})\b\s*(.*)", re.IGNORECASE | re.DOTALL)
-"""``ACK 7-2``, ``LIFT 7-2 spoke with the family, all well``."""
+LIFT = frozenset({"lift", "reabrir", "rouvrir"})
+END = frozenset({"end", "terminar", "finir"})
+TAKE = frozenset({"take", "ack", "acknowledge", "tomar", "prendre"})
+"""The words that the texts tell clinicians to write, in any language that one of them may have."""
+
+_TYPED = re.compile(
+    rf"\W*({'|'.join(sorted(TAKE | LIFT | END))})\W+(\d{{1,18}})\s*-\s*(\d{{1,9}})\b\W*(.*)", re.IGNORECASE | re.DOTALL
+)
+"""``TAKE 7-2``, ``LIFT 7-2 spoke with the family, all well``."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,8 +64,8 @@ def _meant(clinician: Clinician, incoming: Incoming) -> tuple[int | None, Event]
 
 
 def _typed(name: str, word: str, alert: int, note: str) -> Event:
-    if word == "lift":
+    if word in LIFT:
         return HoldLifted(by=name, note=note)
-    if word == "end":
+    if word in END:
         return Ended(by=name, note=note)
     return Acknowledged(by=name, alert=alert, note=note)

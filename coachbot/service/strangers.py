@@ -9,6 +9,7 @@ from coachbot.coach.case import Case
 from coachbot.coach.events import Joined, StrangerWrote
 from coachbot.coach.hold import safety_line
 from coachbot.coach.texts import Audience
+from coachbot.reading import Wish, request
 from coachbot.service.codes import find_code
 from coachbot.service.deciding import Deciding
 from coachbot.service.front_desk import FrontDesk
@@ -18,6 +19,9 @@ from coachbot.store import Invite, InviteFault, Transaction
 from coachbot.triage import Assessment, Level, assess
 
 LANGUAGES = ("en", "es", "fr")
+
+UNANSWERED = (Wish.STOP, Wish.DELETE, Wish.WRONG_NUMBER)
+"""What a stranger may wish that silence grants."""
 
 FAULTS = {
     InviteFault.UNKNOWN: "code-unknown",
@@ -70,8 +74,12 @@ class Strangers:
         )
 
     def _heed(self, tx: Transaction, incoming: Incoming, message: int, now: datetime) -> None:
-        assessment = assess(incoming.text or "", lang=_language(incoming), sender="parent")
-        if assessment.level >= Level.CONCERN:
+        text, language = incoming.text or "", _language(incoming)
+        assessment = assess(text, lang=language, sender="parent")
+        wish = request(text, lang=language)
+        if wish and wish.wish in UNANSWERED and assessment.level < Level.URGENT:
+            pass  # nothing is sent to a stranger anyway, and who wants no messages gets none about that
+        elif assessment.level >= Level.CONCERN and not (wish and wish.wish is Wish.HELP and text.strip(" .").isalpha()):
             self._alarm(tx, incoming, message, assessment, now)
         elif self.hellos.allows(f"{incoming.channel}:{incoming.address}", now):
             self._say(tx, incoming, message, "stranger-hello", now)
