@@ -1,7 +1,7 @@
 "use strict";
 // Everything here only helps: each page works without it.
 
-const SECONDS = 8;
+const SECONDS = 5;
 const main = document.querySelector("main[data-pulse]");
 const list = document.querySelector("[data-list]");
 const live = document.getElementById("live");
