@@ -76,7 +76,8 @@ def read(visit: Visit, known: Defaults) -> Asked:
     positions = tuple(one for one in Position if visit.field(f"position-{one}"))
     zone = faults.take("zone", "UTC", fields.zone_name, "zone")
     screening = _screened(visit, faults, positions, zone)
-    _confirmed(visit, faults, screening)
+    if not screening.stops:
+        _confirmed(visit, faults, screening)
     if len(positions) < 2:  # noqa: PLR2004 - there must be something to choose between
         faults.add("positions", "positions-few")
     family = _family(visit, faults, known, positions, zone)

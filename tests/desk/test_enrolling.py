@@ -6,6 +6,7 @@ from functools import partial
 
 import pytest
 
+from coachbot.channels.rehearsal import RehearsalChannel
 from coachbot.coach.case import Case
 from coachbot.store import Invite, Transaction
 from helpers.desk_bench import Bench, Browser, SignedIn
@@ -82,6 +83,20 @@ def test_what_was_confirmed_is_kept_with_name_and_time(bench: Bench, client: Bro
     assert (note.kind, note.by, note.at) == ("screening", "Imani Osei", bench.clock.now)
     assert "An adult will be there each night" in note.words
     assert "neck" not in note.words
+
+
+def test_an_invitation_is_a_link_a_picture_and_a_card(client: Browser, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where a channel makes links of codes: the link, its QR code drawn in the page, and a card to print."""
+    link = "https://chat.test/clinic?start="
+    monkeypatch.setattr(RehearsalChannel, "invite_link", lambda _, code: f"{link}{code}", raising=False)
+    path = client.send("/enrol", **FORM).headers["location"]
+    page = client.get(path).text
+    card = client.get(f"{path}/0.pdf")
+
+    assert re.search(rf'href="{re.escape(link)}[A-Z2-7-]+"', page)
+    assert page.count("<svg") == 2
+    assert card.content.startswith(b"%PDF")
+    assert client.get(f"{path}/9.pdf").status_code == 422
 
 
 STOPS = [
