@@ -3,14 +3,17 @@
 from collections.abc import Iterator, Sequence
 
 from coachbot.triage.levels import Assessment, Level
+from coachbot.triage.rulebook import LANGUAGES, rulebook
 from coachbot.triage.second_reader import Opinion, second_reader
 from coachbot.triage.signs import Signs, signs
-from coachbot.triage.words import BREAK, QUESTION, Words, split
+from coachbot.triage.words import BREAK, QUESTION, Words, fold, split
 
 SENDERS = ("parent", "child")
 LONGEST = 24
 """Words that the second reader takes at once; a longer sentence is read in windows that overlap by half."""
 _EVIDENCE = 3
+_PLAIN_ENDS = " \n.?¿"
+_LONGEST_ALONE = 40
 
 
 def assess(text: str, *, lang: str, sender: str) -> Assessment:
@@ -25,10 +28,18 @@ def assess(text: str, *, lang: str, sender: str) -> Assessment:
     if sender not in SENDERS:
         raise ValueError(f"sender {sender!r} is neither parent nor child")
     words = split(text)
+    if _asks_or_answers(words.text):
+        return Assessment(level=Level.NONE)
     found = signs(words, lang)
     by_rules = _by_rules(found, words)
     by_reading = _by_reading(by_rules.level, found, words)
     return by_reading or by_rules
+
+
+def _asks_or_answers(text: str) -> bool:
+    """Whether the whole reply is a word for the programme, in any language ("HELP?", "not tonight.")."""
+    reply = " ".join(map(fold, text.strip(_PLAIN_ENDS).split()))
+    return len(text) <= _LONGEST_ALONE and any(reply in rulebook(language).alone for language in LANGUAGES)
 
 
 def _by_rules(found: Signs, words: Words) -> Assessment:

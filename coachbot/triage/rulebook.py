@@ -1,6 +1,7 @@
 """The rules of one language, read from its TOML file and made ready for matching.
 
-A file in ``rules/`` holds word lists, spellings by sound, context phrases and rules. A pattern is a row of parts:
+A file in ``rules/`` holds word lists, spellings by sound, replies that are no sign when alone, context phrases and
+rules. A pattern is a row of parts:
 
 =============  ==========================================================
 ``word``       that word (lower case, no accents, no apostrophe)
@@ -83,6 +84,7 @@ class Rulebook:
     subjects: frozenset[str]
     enders: frozenset[str]
     articles: frozenset[str]
+    alone: frozenset[str]
     prefixes: tuple[str, ...] = field(default=())
 
 
@@ -136,6 +138,7 @@ class _Reader:
             subjects=frozenset(self._words("subjects")),
             enders=frozenset(self._words("enders")),
             articles=frozenset(self._words("articles")),
+            alone=frozenset(map(_folded, self._data.get("alone", []))),
             prefixes=tuple(sorted(self._prefixes)),
         )
 

@@ -62,7 +62,12 @@ def test_warning_signs_after_an_episode_are_urgent(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "expected"),
     [
-        ("HELP", Level.EMERGENCY),
+        ("HELP", Level.NONE),
+        ("help?", Level.NONE),
+        ("help!", Level.EMERGENCY),
+        ("please help", Level.EMERGENCY),
+        ("help me", Level.EMERGENCY),
+        ("HELP HELP", Level.EMERGENCY),
         ("help he is choking", Level.EMERGENCY),
         ("STOP", Level.NONE),
         ("make it stop", Level.CONCERN),
@@ -70,9 +75,33 @@ def test_warning_signs_after_an_episode_are_urgent(text: str) -> None:
     ],
 )
 def test_carriers_keywords_do_not_hide_distress(text: str, expected: Level) -> None:
-    """Words that carriers reserve (CTIA Messaging Principles: HELP, STOP) are also what frightened people type."""
+    """Words that carriers reserve (CTIA Messaging Principles: HELP, STOP) are requests alone, and signs with more."""
     assert level(text) >= expected
     assert expected != Level.NONE or level(text) == Level.NONE
+
+
+@pytest.mark.parametrize(
+    ("lang", "text"),
+    [
+        ("en", "delete everything you have about us"),
+        ("en", "we want to stop the programme"),
+        ("en", "please stop texting me"),
+        ("en", "show me the lesson again"),
+        ("en", "we are away for 3 days"),
+        ("en", "grandma baked a cake"),
+        ("en", "thank you for all"),
+        ("es", "borra todo lo que tienen de nosotros"),
+        ("es", "mi hija tiene 7"),
+        ("es", "la abuela hizo un pastel"),
+        ("fr", "NON"),
+        ("fr", "on est de retour"),
+        ("fr", "je sais pas"),
+        ("fr", "montrez-moi la leçon encore"),
+    ],
+)
+def test_requests_and_chatter_alarm_nobody(lang: str, text: str) -> None:
+    """What families ask of the programme, and what they tell between nights, must not stop practice."""
+    assert level(text, lang) == Level.NONE
 
 
 def test_the_worst_thing_in_a_reply_decides() -> None:
