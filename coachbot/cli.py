@@ -100,6 +100,11 @@ def _add_clinic(commands: Commands) -> None:
     proof = voice.add_parser("proof", help="every text on one page per language, to be signed off")
     proof.add_argument("folder", type=Path)
     proof.set_defaults(run=_proof)
+    transcripts = voice.add_parser(
+        "transcripts", help="a fortnight with each of six invented families, to be read aloud"
+    )
+    transcripts.add_argument("folder", type=Path)
+    transcripts.set_defaults(run=_transcripts)
 
 
 def _engine(arguments: argparse.Namespace) -> None:
@@ -213,6 +218,11 @@ def _proof(arguments: argparse.Namespace) -> None:
     for language in ("en", "es", "fr"):
         path = arguments.folder / f"proof-{language}.html"
         path.write_text(proof(catalogue, language), encoding="utf-8")
+        say(path)
+
+
+def _transcripts(arguments: argparse.Namespace) -> None:
+    for path in import_module("coachbot.rehearsal.families").write(arguments.folder):
         say(path)
 
 

@@ -1,7 +1,6 @@
 """A fortnight played unattended in the terminal: a missed stretch, one choking reply, the report written at the end."""
 
 import asyncio
-import random
 from datetime import timedelta
 from pathlib import Path
 
@@ -9,6 +8,7 @@ from coachbot import logs
 from coachbot.coach.case import Case, Night, Role, State
 from coachbot.programme.positions import Position
 from coachbot.programme.zones import local
+from coachbot.rehearsal.child import InventedChild, best
 from coachbot.rehearsal.stage import BACKUP, BACKUP_NAME, CHILD, CLINICIAN, ON_CALL_NAME, PARENT, Stage, opened
 from coachbot.report.followup import followup
 from coachbot.voice.wording import Wording
@@ -23,11 +23,9 @@ ALARM = "she choked on it, i gave back blows and it came out, she is crying"
 ALL_WELL = "Spoke with the parent and saw the child: breathing quietly, eats and drinks."
 """What is typed on the phones of the play; families' own words, not ours to them."""
 
-LIKING = {Position.CENTER: 3.3, Position.LEFT: 3.0, Position.RIGHT: 2.6, Position.UP: 2.0, Position.DOWN: 2.8}
-"""What the invented child likes on the first night, of 5; left gets easier night by night."""
+LIKES = {Position.CENTER: 3.3, Position.LEFT: 3.0, Position.RIGHT: 2.6, Position.UP: 2.0, Position.DOWN: 2.8}
+"""What the invented child likes on the first night, of 5."""
 
-EASIER = 0.15
-NOISE = 0.6
 WIDTH = 28
 """Signs of the progress bar."""
 
@@ -39,7 +37,7 @@ class Play:
         self.stage = stage
         self.language = language
         self.wording = Wording.load("rehearsal.ftl")
-        self.chance = random.Random(14)  # noqa: S311 - an invented child, the same every time
+        self.child = InventedChild(LIKES, grows=Position.LEFT)
         self.shown = {CLINICIAN: 0, BACKUP: 0}
 
     async def fortnight(self) -> None:
@@ -77,11 +75,11 @@ class Play:
         self._progress()
 
     async def _practise(self, night: Night) -> None:
-        marks = {position: self._mark(position, night.number) for position in night.order}
-        for position, mark in marks.items():
+        for position in night.order:
+            mark = self.child.mark(position, night.number)
             await self.stage.press(CHILD, f"{self.stage.case_id}:rate:{night.number}:{position}:{mark}")
-        best = max(night.order, key=lambda position: marks[position] if marks[position] != "not_down" else "0")
-        await self.stage.press(CHILD, f"{self.stage.case_id}:best:{night.number}:{best}")
+        liked = best(self.stage.case.nights[-1]) or "none"
+        await self.stage.press(CHILD, f"{self.stage.case_id}:best:{night.number}:{liked}")
         await self.stage.press(CHILD, f"{self.stage.case_id}:note:{night.number}:none")
 
     async def _alarm(self, night: Night) -> None:
@@ -125,11 +123,6 @@ class Play:
                 f"{one.position[0]}{one.mark if isinstance(one.mark, int) else '×'}" for one in night.swallows
             ),
         )
-
-    def _mark(self, position: Position, night: int) -> str:
-        liking = LIKING[position] + (EASIER * night if position is Position.LEFT else 0.05 * night)
-        felt = round(liking + self.chance.gauss(0, NOISE))
-        return "not_down" if felt < 1 else str(min(felt, 5))
 
     def _button(self, phone: str, deed: str) -> str | None:
         last = self.stage.last(phone)

@@ -2,7 +2,7 @@
 
 import tempfile
 from collections import defaultdict
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Collection
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta
@@ -72,9 +72,12 @@ class Stage:
 
     coachbot: Coachbot
     phones: RehearsalChannel
+    texts: RehearsalChannel
+    """The phones that have text messages only: those named in `texting`."""
     clock: HandClock
     case_id: int
     codes: dict[Role, str] = field(default_factory=dict)
+    texting: frozenset[str] = frozenset()
     spoken: defaultdict[str, list[Spoken]] = field(default_factory=lambda: defaultdict(list))
 
     @property
@@ -85,7 +88,7 @@ class Stage:
     async def write(self, phone: str, text: str) -> None:
         """Somebody writes on a phone, and all that follows at once happens."""
         self.spoken[phone].append(Spoken(at=self.clock.now, own=text))
-        await self.phones.write(phone, text)
+        await self._channel(phone).write(phone, text)
         await self._settle()
 
     async def press(self, phone: str, data: str) -> None:
@@ -95,7 +98,7 @@ class Stage:
             ValueError: if no message on that phone has such a button.
         """
         self.spoken[phone].append(Spoken(at=self.clock.now, own=self._label(phone, data)))
-        await self.phones.press(phone, data)
+        await self._channel(phone).press(phone, data)
         await self._settle()
 
     async def forward(self, span: timedelta) -> None:
@@ -120,9 +123,12 @@ class Stage:
 
     async def _settle(self) -> None:
         await self.coachbot.settle()
-        for phone, arrived in self.phones.phones.items():
+        for phone, arrived in [*self.phones.phones.items(), *self.texts.phones.items()]:
             self.spoken[phone] += [Spoken(at=self.clock.now, sent=message) for message in arrived]
             arrived.clear()
+
+    def _channel(self, phone: str) -> RehearsalChannel:
+        return self.texts if phone in self.texting else self.phones
 
     def _label(self, phone: str, data: str) -> str:
         sent = (one.sent for one in reversed(self.spoken[phone]) if one.sent)
@@ -137,28 +143,35 @@ class Stage:
 
 
 @asynccontextmanager
-async def opened(wanted: Family = FAMILY, *, start: datetime = START) -> AsyncIterator[Stage]:
-    """A stage in a folder of its own, which goes when it closes."""
+async def opened(
+    wanted: Family = FAMILY, *, start: datetime = START, texting: Collection[str] = ()
+) -> AsyncIterator[Stage]:
+    """A stage in a folder of its own, which goes when it closes; the phones `texting` have text messages only."""
     with tempfile.TemporaryDirectory(prefix="coachbot-rehearsal-") as folder:
         store = Store.open(f"sqlite:///{Path(folder) / 'rehearsal.sqlite3'}", new_key())
         try:
             store.upgrade()
-            yield await cast(store, wanted, start=start)
+            yield await cast(store, wanted, start=start, texting=texting)
         finally:
             store.close()
 
 
-async def cast(store: Store, wanted: Family = FAMILY, *, start: datetime = START) -> Stage:
+async def cast(
+    store: Store, wanted: Family = FAMILY, *, start: datetime = START, texting: Collection[str] = ()
+) -> Stage:
     """Put an enrolled family and two clinicians on duty on stage, over an open store."""
     clock = HandClock(start.astimezone(UTC))
-    phones = RehearsalChannel(clock)
-    coachbot = build(store, {phones.name: phones}, emergency_number=EMERGENCY_NUMBER, clock=clock)
-    await phones.start(coachbot.inbox.receive, coachbot.sender.report)
+    phones, texts = RehearsalChannel(clock), RehearsalChannel(clock, name="sms")
+    channels = {channel.name: channel for channel in (phones, texts)}
+    coachbot = build(store, channels, emergency_number=EMERGENCY_NUMBER, clock=clock)
+    for channel in channels.values():
+        await channel.start(coachbot.inbox.receive, coachbot.sender.report)
 
     def enrolled(tx: Transaction) -> Enrolled:
         for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):
-            tx.clinicians.add(name, clock.now, duty=duty, reach=(phones.name, phone))
+            channel = texts if phone in texting else phones
+            tx.clinicians.add(name, clock.now, duty=duty, reach=(channel.name, phone))
         return enrol(tx, wanted, emergency_number=EMERGENCY_NUMBER, seed=new_seed(tx), now=clock.now)
 
     done = await store.transact(enrolled)
-    return Stage(coachbot, phones, clock, done.case.id, dict(done.codes))
+    return Stage(coachbot, phones, texts, clock, done.case.id, dict(done.codes), frozenset(texting))

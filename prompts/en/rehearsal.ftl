@@ -29,3 +29,9 @@ auto-alert = ! { $time }  to { $name }: { $words }
 auto-taken = ! { $name } has taken it on.
 auto-lifted = ! { $name } lifted the hold: { $note }
 auto-report = The follow-up report is in { $path }
+
+# A transcript of invented families.
+
+transcript-own = **{ $time } { $phones }**
+transcript-sent = **{ $time }** to { $phones }
+transcript-file = [picture: { $name }]

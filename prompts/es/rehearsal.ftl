@@ -29,3 +29,9 @@ auto-alert = ! { $time }  para { $name }: { $words }
 auto-taken = ! { $name } se ha hecho cargo.
 auto-lifted = ! { $name } ha levantado la pausa de seguridad: { $note }
 auto-report = El informe está en { $path }
+
+# La conversación de familias inventadas.
+
+transcript-own = **{ $time } { $phones }**
+transcript-sent = **{ $time }** a { $phones }
+transcript-file = [imagen: { $name }]

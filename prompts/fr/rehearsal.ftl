@@ -29,3 +29,9 @@ auto-alert = ! { $time }  à { $name } : { $words }
 auto-taken = ! { $name } s'en occupe.
 auto-lifted = ! { $name } a levé la pause de sécurité : { $note }
 auto-report = Le bilan est dans { $path }
+
+# La conversation de familles inventées.
+
+transcript-own = **{ $time } { $phones }**
+transcript-sent = **{ $time }** à { $phones }
+transcript-file = [image: { $name }]
