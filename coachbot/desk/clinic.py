@@ -1,6 +1,5 @@
 """Clinic set-up, for its lead: the protocol that enrolment starts from, who is on duty, accounts, the texts."""
 
-from dataclasses import replace
 from datetime import timedelta
 
 import segno
@@ -13,6 +12,7 @@ from coachbot.desk.fields import Fault, Faults
 from coachbot.desk.preview import preview
 from coachbot.desk.visit import FormError, Visit
 from coachbot.desk.wording import NAMES
+from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Protocol, Step, Who
 from coachbot.service import defaults
 from coachbot.service.defaults import Defaults
@@ -134,6 +134,7 @@ async def _page(visit: Visit, known: Defaults, faults: list[Fault]) -> Response:
         people=people,
         faults={fault.field: fault.said for fault in faults},
         ladders={name: _rungs(getattr(known.protocol, name)) for name in LADDERS},
+        positions=tuple(Position),
         whos=tuple(Who),
         roles=accounts.ROLES,
         duties=accounts.DUTIES,
@@ -167,6 +168,7 @@ def _read(visit: Visit, faults: Faults, known: Defaults) -> Defaults | None:
         protocol = Protocol(
             nights=nights,
             max_nights=most,
+            positions=tuple(one for one in Position if visit.field(f"position-{one}")),
             candies=(candy,),
             earliest=earliest,
             latest=latest,
@@ -182,7 +184,7 @@ def _read(visit: Visit, faults: Faults, known: Defaults) -> Defaults | None:
     except ValueError as error:
         faults.add("protocol", "protocol-wrong", why=str(error))
         return None
-    return replace(known, clinic=visit.field("clinic")[:80], zone=zone, protocol=protocol)
+    return Defaults(zone=zone, protocol=protocol)
 
 
 def _span(visit: Visit, name: str) -> timedelta:

@@ -14,9 +14,8 @@ SETTING = "clinic"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Defaults:
-    """The clinic's name as families read it, its time zone, and the protocol that enrolment starts from."""
+    """The clinic's time zone, and the protocol that enrolment starts from."""
 
-    clinic: str = ""
     zone: str = "UTC"
     protocol: Protocol = field(default_factory=Protocol)
 

@@ -440,7 +440,6 @@ texts-clinician = To clinicians, by chat
 log-title = Log of access
 log-hint = The newest entries. They can be added to, never changed.
 set-general = The clinic
-set-clinic = Name that families read
 set-emergency = Local emergency number
 set-practice = Practice
 set-nights = Nights to practice

@@ -440,7 +440,6 @@ texts-clinician = Al equipo clínico, por chat
 log-title = Registro de accesos
 log-hint = Las anotaciones más recientes. Se pueden añadir, nunca cambiar.
 set-general = La clínica
-set-clinic = Nombre que leen las familias
 set-emergency = Número local de emergencias
 set-practice = Práctica
 set-nights = Noches de práctica

@@ -440,7 +440,6 @@ texts-clinician = Aux soignants, par messagerie
 log-title = Journal des accès
 log-hint = Les inscriptions les plus récentes. On peut en ajouter, jamais les changer.
 set-general = La clinique
-set-clinic = Nom que lisent les familles
 set-emergency = Numéro d'urgence local
 set-practice = Exercice
 set-nights = Soirs d'exercice

@@ -184,7 +184,8 @@ def test_the_clinics_settings_are_what_enrolment_starts_from(
     """Hours, ladder and emergency number that a lead has set hold for the next family."""
     lead = signed_in("lead")
     set_up = {
-        "clinic": "Harbour clinic",
+        "position-center": "yes",
+        "position-down": "yes",
         "zone": "Europe/Paris",
         "emergency_number": "15",
         "nights": "12",
@@ -213,8 +214,11 @@ def test_the_clinics_settings_are_what_enrolment_starts_from(
     assert case.protocol.emergency_number == "15"
     assert [step.who for step in case.protocol.ladder] == ["on_call", "all"]
     assert case.protocol.missed_limit == 2
+    fresh = client.get("/enrol").text
+    assert re.findall(r'name="position-(\w+)" value="yes" checked', fresh) == ["center", "down"]
     assert case.protocol.max_nights == 16
     assert lead.send("/clinic", **(set_up | {"earliest": "21:00"})).status_code == 422
+    assert lead.send("/clinic", **(set_up | {"position-down": ""})).status_code == 422
     assert lead.send("/clinic", **(set_up | {"ladder-after-0": "9"})).status_code == 422
 
 
