@@ -6,14 +6,14 @@ nothing.
 """
 
 from collections.abc import Callable
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
 from coachbot.coach import alerts, clinician, enrolment, evening, hold, lesson, presses, replies
 from coachbot.coach import events as happened
 from coachbot.coach.actions import Decision
 from coachbot.coach.case import Case, State
-from coachbot.coach.due import evening_due
+from coachbot.coach.due import bedtime_on, evening_day
 from coachbot.coach.turn import Turn
 from coachbot.triage import Level
 
@@ -43,18 +43,18 @@ def _ticked(turn: Turn, _: happened.Ticked) -> None:
     evening.close_if_over(turn)
     evening.remind(turn)
     hold.watch(turn)
-    if (due := evening_due(turn.case)) and due <= turn.now:
-        _begin_evening(turn)
+    if (day := evening_day(turn.case)) and bedtime_on(turn.case, day) <= turn.now:
+        _begin_evening(turn, day)
 
 
-def _begin_evening(turn: Turn) -> None:
+def _begin_evening(turn: Turn, day: date) -> None:
     if turn.case.state is State.PAUSED:
-        turn.change(next_evening=turn.case.paused_until, state=turn.case.running, paused_until=None, came_back=True)
+        turn.change(state=turn.case.running, paused_until=None, came_back=True)
     evening.close(turn)
     if turn.case.state is State.LESSON:
-        lesson.open_lesson(turn)
+        lesson.open_lesson(turn, day)
     else:
-        evening.open_evening(turn)
+        evening.open_evening(turn, day)
 
 
 def _replied(turn: Turn, event: happened.Replied) -> None:

@@ -17,13 +17,11 @@ def bedtime_on(case: Case, day: date) -> datetime:
     return instant(day, case.bedtime, case.zone)
 
 
-def evening_due(case: Case) -> datetime | None:
-    """When the next evening begins, or None where none is planned."""
+def evening_day(case: Case) -> date | None:
+    """The local date of the next evening, or None where none is planned."""
     if case.state is State.PAUSED:
-        return bedtime_on(case, case.paused_until) if case.paused_until else None
-    if case.state in (State.LESSON, State.PRACTISING) and case.next_evening:
-        return bedtime_on(case, case.next_evening)
-    return None
+        return case.paused_until
+    return case.next_evening if case.state in (State.LESSON, State.PRACTISING) else None
 
 
 def reminder_due(case: Case, night: Night) -> datetime | None:
@@ -59,7 +57,7 @@ def _timers(case: Case) -> Iterator[datetime]:
             yield reminder
     if case.lesson_open and case.state is State.LESSON:
         yield case.lesson_open + case.protocol.close_after
-    if evening := evening_due(case):
-        yield evening
+    if evening := evening_day(case):
+        yield bedtime_on(case, evening)
     if case.watch:
         yield bedtime_on(case, case.watch)

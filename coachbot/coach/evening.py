@@ -1,12 +1,12 @@
 """A night, from the prompt at bedtime to its close."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 from typing import Unpack
 
 from coachbot.coach import alerts, encourage
 from coachbot.coach.actions import Button, Line, Urgency
 from coachbot.coach.case import Contact, Night, Status, Swallow
-from coachbot.coach.due import bedtime_on, closing, last_useful, next_free_evening, reminder_due
+from coachbot.coach.due import closing, last_useful, next_free_evening, reminder_due
 from coachbot.coach.finish import finish
 from coachbot.coach.turn import Post, Rows, Turn, line
 from coachbot.programme.positions import Position
@@ -27,19 +27,17 @@ def asking(night: Night) -> Asking | None:
     return None if night.note_asked else "note"
 
 
-def open_evening(turn: Turn) -> None:
-    """Bedtime: send the night's order, unless it is too late to be of use or nothing is left to practise."""
+def open_evening(turn: Turn, day: date) -> None:
+    """Bedtime on `day`: send the night's order, unless that comes too late to be of use or nothing is left to do."""
     case = turn.case
-    if case.next_evening is None or bedtime_on(case, case.next_evening) > turn.now:
-        return
     if case.complete:
         finish(turn)
-    elif turn.now > last_useful(case, case.next_evening):
+    elif turn.now > last_useful(case, day):
         turn.change(late=True, next_evening=next_free_evening(case, turn.now))
     elif any(contact.open for contact in case.contacts):
         _prompt(turn)
     else:
-        turn.change(next_evening=case.next_evening + timedelta(days=1))
+        turn.change(next_evening=day + timedelta(days=1))
 
 
 def remind(turn: Turn) -> None:

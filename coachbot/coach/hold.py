@@ -5,7 +5,7 @@ from datetime import timedelta
 from coachbot.coach import evening, lesson
 from coachbot.coach.actions import Button, Line, MarkUnread, TakeBack, Urgency
 from coachbot.coach.alerts import raise_alert
-from coachbot.coach.case import Case, Contact, Question, Role, State
+from coachbot.coach.case import Contact, Question, Role, State
 from coachbot.coach.due import bedtime_on, next_free_evening
 from coachbot.coach.texts import CONCERNS
 from coachbot.coach.turn import Turn, line
@@ -44,11 +44,10 @@ def troubled(turn: Turn, contact: Contact, assessment: Assessment, message: int)
     stop_practice(turn)
     _tell_family(turn, contact, assessment, message)
     raise_alert(turn, assessment, contact=contact.id, message=message)
-    if assessment.category in WATCHED:
+    days = turn.case.protocol.watch_days if assessment.category in WATCHED else 0
+    if days:
         today = local(turn.now, turn.case.zone).date()
-        days = turn.case.protocol.watch_days
-        if days:
-            turn.change(watch=today + timedelta(days=1), watch_until=today + timedelta(days=days))
+        turn.change(watch=today + timedelta(days=1), watch_until=today + timedelta(days=days))
 
 
 def concerned(turn: Turn, contact: Contact, assessment: Assessment, message: int) -> None:
@@ -137,8 +136,3 @@ def safety_line(assessment: Assessment) -> Line:
     """The safety text for an assessment at urgent or emergency."""
     name = SAFETY_TEXT.get(assessment.category, LEVEL_TEXT[assessment.level])
     return line(f"safety-{name}")
-
-
-def held(case: Case) -> bool:
-    """Whether practice is on hold."""
-    return case.state is State.ON_HOLD

@@ -3,13 +3,13 @@
 The lesson can be had again later; then it ends before the candy, which belongs to the nights.
 """
 
-from datetime import timedelta
+from datetime import date, timedelta
 from typing import Unpack
 
 from coachbot.coach import alerts
 from coachbot.coach.actions import Button, Line, Urgency
 from coachbot.coach.case import Case, State
-from coachbot.coach.due import bedtime_on, last_useful, next_free_evening
+from coachbot.coach.due import last_useful, next_free_evening
 from coachbot.coach.turn import Post, Rows, Turn, line
 from coachbot.programme.protocol import Protocol
 from coachbot.programme.zones import local
@@ -31,16 +31,13 @@ def steps(protocol: Protocol) -> list[Line]:
     ]
 
 
-def open_lesson(turn: Turn) -> None:
-    """Bedtime on a lesson evening: begin, or go on where it stopped."""
+def open_lesson(turn: Turn, day: date) -> None:
+    """Bedtime on `day`, a lesson evening: begin, or go on where it stopped."""
     case = turn.case
-    if case.next_evening is None or bedtime_on(case, case.next_evening) > turn.now:
-        return
-    if turn.now > last_useful(case, case.next_evening):
+    if turn.now > last_useful(case, day):
         turn.change(next_evening=next_free_evening(case, turn.now))
         return
-    day = local(turn.now, case.zone).date()
-    first = line("lesson-again") if case.lesson_step or case.lesson_missed else line("lesson-intro")
+    first = line("lesson-again" if case.lesson_day else "lesson-intro")
     turn.change(lesson_open=turn.now, lesson_day=day, next_evening=None, came_back=False)
     _step(
         turn, first, line("night-safety"), urgency=Urgency.PROMPT, key=f"lesson:{day}", expires=last_useful(case, day)

@@ -33,25 +33,17 @@ def replied(turn: Turn, event: Replied) -> None:
     contact = turn.case.contact(event.contact)
     assessment = assess(event.text, lang=contact.language, sender=contact.role)
     wish = request(event.text, lang=contact.language)
-    if assessment.level is not Level.NONE and not _merely_wished(turn, contact, event.text, wish, assessment):
+    if assessment.level is not Level.NONE and not _merely_wished(contact, wish, assessment):
         turn.change(unread=0)
         TROUBLE[assessment.level](turn, contact, assessment, event.message)
     elif not contact.left:
         _heed(turn, contact, event, wish)
 
 
-def _merely_wished(turn: Turn, contact: Contact, text: str, wish: Request | None, assessment: Assessment) -> bool:
-    """Whether words that are a wish and nothing else have only been taken for trouble.
-
-    The second reader guesses; a list of words does not. And HELP by itself is what networks have taught everyone to
-    write for a programme's name and ways, which go with the emergency number; not while practice is on hold.
-    """
-    if wish is None:
-        return False
-    if wish.wish is Wish.HELP and contact.role is Role.PARENT:
-        return text.strip(" .").isalpha() and turn.case.state is not State.ON_HOLD
-    grown = contact.role is Role.PARENT or wish.wish in (Wish.YES, Wish.NO, Wish.READY)
-    return grown and assessment.rule.startswith("model:")
+def _merely_wished(contact: Contact, wish: Request | None, assessment: Assessment) -> bool:
+    """Whether words that are a wish and nothing else were only guessed to be trouble; a list of words knows."""
+    grown = contact.role is Role.PARENT or (wish is not None and wish.wish in (Wish.YES, Wish.NO, Wish.READY))
+    return wish is not None and grown and assessment.rule.startswith("model:")
 
 
 def _heed(turn: Turn, contact: Contact, event: Replied, wish: Request | None) -> None:
@@ -158,10 +150,8 @@ def _answer(turn: Turn, contact: Contact, event: Replied, asked: Asking, reading
             turn, contact, event.message, *tip(turn, causes(event.text, lang=contact.language)), words, buttons=buttons
         )
         return
-    first = [*_corrected(turn, reading, again_only=True)]
+    first = _corrected(turn, reading, again_only=True)
     _keep(turn, reading, asked)
-    if reading.note and not reading.ratings and isinstance(asked, Position):
-        first += tip(turn, causes(reading.note, lang=contact.language))
     evening.ask(turn, contact, first=tuple(first))
 
 

@@ -20,7 +20,7 @@ from coachbot.coach.events import (
 from coachbot.coach.turn import Refused
 from coachbot.programme.protocol import Who
 from coachbot.triage import Assessment, Level
-from helpers.conversation import CHILD, CLINICIAN, OTHER_PARENT, PARENT, Conversation, with_child
+from helpers.conversation import CHILD, CLINICIAN, OTHER_PARENT, PARENT, Conversation, invited, short, with_child
 
 CHOKING = "she is choking and cant breathe"
 
@@ -139,6 +139,13 @@ def test_the_watch_ends_after_its_days() -> None:
     assert asked == 3
 
 
+def test_a_clinic_may_ask_no_questions_afterwards() -> None:
+    """No days of watching, no question."""
+    talk = Conversation(invited(short(3, watch_days=0))).learns().at("19:30").says(CHOKING)
+
+    assert "watch-ask" not in talk.at("19:30").texts()
+
+
 def test_concern_ends_the_night_kindly_and_alerts() -> None:
     """Tears end practice for tonight, not for good."""
     talk = Conversation().learns().at("19:30").says("she is crying and refuses, big tears")
@@ -230,7 +237,7 @@ def test_a_clinician_answers_in_chat_by_button_and_note() -> None:
     """Acknowledge at once; lift only after a note in words."""
     talk = held().happens(ClinicianPressed(by=CLINICIAN, data="acknowledge:1")).hears("alert-taken")
     talk.happens(ClinicianPressed(by=CLINICIAN, data="lift:1")).hears("lift-ask-note", contact=CLINICIAN)
-    assert talk.case.state is State.ON_HOLD
+    assert talk.case.back_to is State.PRACTISING
 
     talk.happens(ClinicianWrote(by=CLINICIAN, text=" ")).hears("note-empty")
     talk.happens(ClinicianWrote(by=CLINICIAN, text="Phoned; ate dinner, no cough.")).hears("lift-done")

@@ -128,3 +128,11 @@ def test_there_is_one_lesson_an_evening_whatever_changes() -> None:
     later = begun().says("make it 8:00").says("not tonight").at("21:00")
     assert "lesson-again" not in later.texts()
     later.at("20:00").hears("lesson-again")
+
+
+def test_concern_ends_a_repeated_lesson() -> None:
+    """Practice goes on at the next bedtime; the lesson is not taken up again by itself."""
+    talk = Conversation().learns().says("show me the lesson again").says("he is crying and panicking")
+
+    assert talk.hears("tonight-over").case.lesson_open is None
+    talk.at("19:30").hears("night-prompt")
