@@ -91,9 +91,9 @@ class Clinic:
 
     async def hears(self, chat: int, words: str, *, times: int = 1) -> dict[str, Any]:
         """Wait until a chat has that many messages with these words; the last of them."""
-        return await until(
-            lambda: self._heard(chat, words, times), f"{chat} did not hear {words!r}\n{self.log()[-3000:]}"
-        )
+        otherwise = f"{chat} did not hear {words!r}\n{self.log()[-3000:]}"
+        found: dict[str, Any] = await until(lambda: self._heard(chat, words, times), otherwise)
+        return found
 
     async def _heard(self, chat: int, words: str, times: int) -> dict[str, Any] | None:
         found = [one for one in await self.peer.sent(chat) if words in (one.get("text") or one.get("caption") or "")]

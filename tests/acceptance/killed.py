@@ -39,7 +39,7 @@ def around(method: Callable[..., Awaitable[Any]]) -> Callable[..., Awaitable[Any
     return stepped
 
 
-Store.transact = around(Store.transact)  # type: ignore[method-assign]
-TelegramChannel.send = around(TelegramChannel.send)  # type: ignore[method-assign]
-sending.LEASE = timedelta(seconds=1)  # type: ignore[misc]
+Store.transact = around(Store.transact)  # type: ignore[assignment,method-assign]
+TelegramChannel.send = around(TelegramChannel.send)  # type: ignore[assignment,method-assign]
+sending.LEASE = timedelta(seconds=1)
 sys.exit(main(["serve", "--only", "channels", "--only", "heartbeat", "--only", "outbox"]))

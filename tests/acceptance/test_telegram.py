@@ -15,7 +15,8 @@ def data(message: dict[str, object], deed: str) -> str:
     """The data of the button under a message that does this."""
     markup = message["reply_markup"]
     rows = json.loads(markup)["inline_keyboard"] if isinstance(markup, str) else markup["inline_keyboard"]  # type: ignore[index]
-    return next(button["callback_data"] for row in rows for button in row if f":{deed}" in button["callback_data"])
+    found: list[str] = [button["callback_data"] for row in rows for button in row]
+    return next(one for one in found if f":{deed}" in one)
 
 
 async def test_from_the_invitation_to_a_lifted_hold(clinic: Clinic) -> None:

@@ -93,13 +93,14 @@ async def test_what_cannot_be_done_says_so_and_the_page_speaks_three_languages()
         assert (await client.get("/", params={"language": "fr"})).status_code == 200
         assert (await client.get("/", params={"language": "de"})).status_code == 404
         assert (await client.get("/file/parent/0")).status_code == 404
-        for wanted in (
+        mistakes: tuple[object, ...] = (
             {"what": "press", "phone": "parent", "data": "1:candy:down"},
             {"what": "write", "phone": "nobody", "text": "hi"},
             {"what": "write", "phone": "parent", "text": "  "},
             {"what": "dance"},
             [],
-        ):
+        )
+        for wanted in mistakes:
             assert (await client.post("/do", json=wanted)).status_code == 400
         assert (await client.post("/do", json={"what": "invite", "phone": "parent"})).json()["phones"]["parent"]
         assert (await client.post("/do", json={"what": "step", "step": "hour"})).status_code == 200
