@@ -9,13 +9,12 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Self
 
-from coachbot.programme.orders import plan
-
 from coachbot.coach import events as happened
 from coachbot.coach.actions import Action, Button, Say, Summarise
 from coachbot.coach.case import Case, Child, Role, State
 from coachbot.coach.decide import decide
 from coachbot.coach.due import due_at
+from coachbot.programme.orders import plan
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Protocol, Who
 from coachbot.programme.zones import instant, local
