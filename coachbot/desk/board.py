@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from statistics import fmean
+from threading import Lock
 
 from coachbot.coach.case import Case, Night, State, Status
 from coachbot.coach.finish import favourite
@@ -67,23 +68,31 @@ class Row:
 
 @dataclass(slots=True)
 class Board:
-    """All lines, each with the version of the case that it was made from, and all estimates with their swallows."""
+    """All lines, each with the version of the case that it was made from, and all estimates with their swallows.
+
+    Several readers of the store may ask at once, each in a thread of its own.
+    """
 
     _lines: dict[int, tuple[int, Line]] = field(default_factory=dict)
     _estimates: dict[int, tuple[Swallows, Estimate]] = field(default_factory=dict)
+    _lock: Lock = field(default_factory=Lock)
 
     def rows(self, tx: Transaction) -> list[Row]:
         """Every child's row, as of this transaction."""
-        self._renew(tx)
+        with self._lock:
+            self._renew(tx)
+            lines = [line for _, line in self._lines.values()]
         unread = tx.board.unread()
         levels: dict[int, list[int]] = {}
         for case_id, _, level in tx.board.open_alerts():
             levels.setdefault(case_id, []).append(level)
-        return [self._row(line, levels.get(line.case_id, []), unread) for _, line in self._lines.values()]
+        return [self._row(line, levels.get(line.case_id, []), unread) for line in lines]
 
     def outstanding(self) -> list[Line]:
         """The lines whose estimate is not worked out yet."""
-        return [line for _, line in list(self._lines.values()) if line.swallows and self._known(line) is None]
+        with self._lock:
+            lines = [line for _, line in self._lines.values()]
+        return [line for line in lines if line.swallows and self._known(line) is None]
 
     def work_out(self, line: Line) -> Estimate:
         """Work out one line's estimate and keep it."""
