@@ -79,7 +79,7 @@ class Strangers:
         wish = request(text, lang=language)
         if wish and wish.wish in UNANSWERED and assessment.level < Level.URGENT:
             pass  # nothing is sent to a stranger anyway, and who wants no messages gets none about that
-        elif assessment.level >= Level.CONCERN and not (wish and wish.wish is Wish.HELP and text.strip(" .").isalpha()):
+        elif assessment.level >= Level.CONCERN:
             self._alarm(tx, incoming, message, assessment, now)
         elif self.hellos.allows(f"{incoming.channel}:{incoming.address}", now):
             self._say(tx, incoming, message, "stranger-hello", now)

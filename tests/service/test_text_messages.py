@@ -71,9 +71,9 @@ async def test_a_night_by_text_message_alone(practising: Stage) -> None:
     assert (night.best, night.note, night.status) == ("right", None, Status.FINISHED)
 
 
-@pytest.mark.parametrize("word", ["STOP", "stop.", "Unsubscribe", "QUIT", "END", "cancel", "stopall"])
+@pytest.mark.parametrize("word", ["STOP", "stop.", "Unsubscribe", "QUIT", "END", "cancel", "stopall", "I want to stop"])
 async def test_stop_confirms_once(practising: Stage, word: str) -> None:
-    """The words of 47 CFR 64.1200(a)(10) and the industry's guidance; then nothing more, whatever is written."""
+    """Words of 47 CFR 64.1200(a)(10), of the industry's guidance, and any other that says so; then nothing more, whatever is written."""
     await practising.write(PARENT, word)
     assert state(practising) is State.WITHDRAWN
     assert "stopped" in heard(practising)
