@@ -8,7 +8,7 @@ welcome = { $tone ->
     [teen] Hi { $child }. I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. An adult is there each time.
    *[middle] Hi { $child }! I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. A grown-up is there each time.
 }
-welcome-also = Hi { $child }! I write each night at { $bedtime }. Do you need help right now? Tell a grown-up or call { $emergency }. Do not wait for me.
+welcome-also = Hi { $child }! I am your swallow coach. I write each night at { $bedtime }. If you need help fast, do not wait for me. Tell a grown-up or call { $emergency }.
 
 ## Lesson
 
@@ -78,8 +78,8 @@ lesson-sip = { $tone ->
     .sms = Take just one small sip. With too much, the candy swims off. Swallow it all in one gulp. Reply NEXT.
 lesson-candy = Now one { candy }. Sit tall. Look straight ahead. Candy far back, small sip, gulp! You can say no. That is fine. Did it go down?
     .sms = Now one { candy }. Sit tall. Candy far back, small sip, gulp! You can say no. Did it go down? Reply YES, NO or SKIP.
-lesson-unclear = I did not get that. Tap Next when you are set.
-    .sms = I did not get that. Reply NEXT to go on. Did you try the candy? Reply YES, NO or SKIP.
+lesson-unclear = Thank you! To go on, tap a button under the last step.
+    .sms = Thank you! Reply NEXT to go on. Did you try the candy? Reply YES, NO or SKIP.
 lesson-went-down = It went down! Now you know how that feels. Thank you for trying it.
 lesson-not-down = It did not go down. That is fine! You gave it a try, and that is what counts.
 lesson-later = No candy tonight. That is fine! You did the lesson, and that is what counts.
@@ -100,23 +100,26 @@ night-prompt =
     .sms = Night { $night } of { $nights }: { $order }. One { candy } each.
 night-howto = Sit tall. Head in place, candy far back, small sip, gulp!
     .sms = Sit tall, candy far back, small sip, gulp.
-night-safety = Is a grown-up with you? If not, wait for one. You can stop at any time.
+night-safety = { $tone ->
+    [teen] Is an adult with you? If not, wait for one. You can stop at any time.
+   *[middle] Is a grown-up with you? If not, wait for one. You can stop at any time.
+}
     .sms = Is a grown-up with you? You can stop any time.
 night-late = Last time I could not write. That was my fault, sorry! We go on now.
-night-reminder = Did you do your moves? Tell me how it went. If not, that is fine.
+night-reminder = Hi there! How did it go? If you had a night off, that is fine.
 ask-swallow = { $tone ->
-    [young] How was { $position }? Tap 1 to 5. 5 is easy. 1 is hard.
-   *[other] How was { $position }? Tap 1 to 5. 5 is easy, 1 is hard. You can add a few words.
+    [young] How was { $position }? 1 is hard. 5 is easy.
+   *[middle] How was { $position }? 1 is hard, 5 is easy. You can add a few words.
 }
     .sms = How was { $position }? Send 1 to 5. 5 is easy. NO GO if it did not go down. SKIP if you left it out.
 ask-best = Which one did you like best?
     .sms = Which one did you like best? Send its name, or NONE.
 ask-note = Do you want to tell me more? Write it here, or tap the button.
     .sms = Do you want to tell me more? Write it here, or send NO.
-unclear-swallow = I did not get that. How was { $position }? Tap 1 to 5.
-    .sms = I did not get that. How was { $position }? Send 1 to 5, NO GO or SKIP.
-unclear-best = I did not get that. Which one did you like best? Tap its name.
-    .sms = I did not get that. Which one was best? Send its name, or NONE.
+unclear-swallow = Thank you! Now I need a number. How was { $position }? Tap 1 to 5.
+    .sms = Thank you! Now I need a number. How was { $position }? Send 1 to 5, NO GO or SKIP.
+unclear-best = Thank you! Which one did you like best? Tap its name.
+    .sms = Thank you! Which one was best? Send its name, or NONE.
 unclear-note = I did not get that. Write a few words, or tap the button.
     .sms = I did not get that. Write a few words, or send NO.
 night-done =
@@ -132,15 +135,15 @@ corrected-best = I fixed it. Best one tonight: { $position }.
 note-kept = Thank you! I kept your note.
 stale-button = That button is old. Please tap the new one.
 tonight-over = We stop for tonight. No more candy. Rest well!
-passed-on = Thank you! I sent that to your clinic. If it can't wait, tell a grown-up.
+passed-on = Thank you for telling me! Your clinic can read it. If it can't wait, tell a grown-up.
 
 ## Wishes
 
-only-parent = A grown-up has to ask me that. Can you show them?
+only-parent = A grown-up has to ask me that. Can you show them? You can say NOT TONIGHT at any time.
 help = I write each night at { $bedtime }. You can say LESSON or NOT TONIGHT. Do you need help right now? Tell a grown-up or call { $emergency }. Do not wait for me.
 paused = We take a break now. I will be here when you come back.
 paused-until = We take a break now. I write again on { $day }.
-paused-reply = Thank you! I sent that to your clinic. We are still on a break.
+paused-reply = Thank you for telling me! Your clinic can read it. We are still on a break.
 resumed = Good to have you back! We go on at { $bedtime }.
 bedtime-changed = New time! I will write at { $bedtime }.
 bedtime-outside = I can just write from { $earliest } to { $latest }. Ask a grown-up for a time in there.
@@ -195,7 +198,10 @@ hold-lifted-rest = All is well. There is no more for you to do.
 
 ## Concerns
 
-concern-distress = That sounds hard. Thank you for telling me. Go to a grown-up for a hug. We can wait. Your clinic knows now.
+concern-distress = { $tone ->
+    [teen] That sounds hard. Thank you for telling me. Talk to an adult you trust. We can wait. Your clinic knows now.
+   *[middle] That sounds hard. Thank you for telling me. Go to a grown-up for a hug. We can wait. Your clinic knows now.
+}
 concern-refusal = No is a fine answer. You are the boss of your swallow. Your clinic knows now.
 concern-gag = That feels bad, I know. Your throat just tried to keep you safe. Rest now. Is it hard to breathe? Then call { $emergency }. Your clinic knows now.
 concern-pressure = You do not have to rush. You are the boss of your swallow. Your clinic knows now.
@@ -230,14 +236,14 @@ cheer-nothing-down-1 = None went down, and that is fine. Each try counts. Your t
 cheer-nothing-down-2 = You kept on trying. That is the part that counts.
 cheer-nothing-down-3 = Some nights are like that. You came, and you tried. Thank you!
 cheer-one-missed-1 = You had a night off. Now we just go on!
-cheer-one-missed-2 = Hi there! We go on right where we were.
+cheer-one-missed-2 = We go on right where we were. No rush!
 cheer-one-missed-3 = One night off does not hurt. Good that you are here!
 cheer-several-missed-1 = Long time no see! No need to catch up. Just do tonight.
 cheer-several-missed-2 = I kept your place. Start as small as you like.
-cheer-several-missed-3 = Hi { $child }! It is good to see you. Let us take it slow.
+cheer-several-missed-3 = It is good to see you. Let us take it slow.
 cheer-coming-back-1 = You are back! We go on where you stopped.
 cheer-coming-back-2 = Good to see you! Your throat still knows the trick.
-cheer-coming-back-3 = Hi { $child }! Start with a sip of plain water. Then we go on.
+cheer-coming-back-3 = Back again! Start with a sip of plain water. Then we go on.
 cheer-steady-1 = That was night { $night }. You showed up, and that is the trick.
 cheer-steady-2 = One more night done. Thank you for trying!
 cheer-steady-3 = You keep coming back. That is how you learn new things.
@@ -250,10 +256,10 @@ cheer-improving-2 = Can you feel it? Your throat learns from each try.
 cheer-improving-3 = That went a bit more smoothly. Some nights go up, some go down. All of them count.
 cheer-favourite-changed-1 = You have a new best one! Good to know.
 cheer-favourite-changed-2 = You like a new move now. That is just what we want to find out.
-cheer-favourite-changed-3 = A new best one! You find things out like a true scout.
+cheer-favourite-changed-3 = A new best one! You know how to find things out.
 cheer-half-way-1 = You are half way! { $night } nights done. Wow!
 cheer-half-way-2 = Half way there! You kept at it, night by night.
-cheer-half-way-3 = Half of it is done. Pick a song and dance to it!
+cheer-half-way-3 = Half of it is done. Put on a song you like!
 cheer-last-nights-1 = Not long now! { $left } more after tonight.
 cheer-last-nights-2 = You are close to the end. Just keep on as you do.
 cheer-last-nights-3 = Just a few nights are left. You know what to do!
@@ -273,21 +279,57 @@ cheer-skipped-1 = You left one out. That is fine! You are the boss.
 cheer-skipped-2 = Thank you for telling me. You do not have to do them all.
 cheer-skipped-3 = A few good tries are a good night.
 
-## Tips: each a small game
+## Tips: each a small game, for teenagers plain words
 
-tip-slouch-1 = Try this game: a string pulls you up by the top of your head. How tall can you sit?
-tip-slouch-2 = Try this game: sit with a small book on your head. Can you keep it there? Now put it down and swallow.
-tip-front-1 = Try this game: the candy is a bus. The stop is at the back of your tongue. Park it there!
-tip-front-2 = Try this game: look in a mirror. Tongue out. Put the candy far back. Can you still see it?
-tip-water-1 = Try this game: your candy can't swim. Take such a small sip that it stays in its seat.
-tip-water-2 = Try this game: pour one small sip in a cup. Make it all gone in one gulp!
-tip-bite-1 = Try this game: your teeth are asleep. Shh! Do not wake them till it is gone.
-tip-bite-2 = Try this game: hold the cup at your lips. Candy, sip, gulp! How fast can you be?
-tip-fear-1 = Try this game: blow out three cakes full of lights. Blow slow! Now your throat is soft.
+tip-slouch-1 = { $tone ->
+    [teen] A tip: think of a string that pulls you up by the top of your head. Sit that tall.
+   *[middle] Try this game: a string pulls you up by the top of your head. How tall can you sit?
+}
+tip-slouch-2 = { $tone ->
+    [teen] Try a firm chair with both feet flat. A long neck helps it go down.
+   *[middle] Sit with a small book on your head. Can you keep it there? Now put it down and swallow.
+}
+tip-front-1 = { $tone ->
+    [teen] A tip: put it on the back half of your tongue. At the front it just floats.
+   *[middle] Try this game: the candy is a bus. The stop is at the back of your tongue. Park it there!
+}
+tip-front-2 = { $tone ->
+    [teen] Check the spot in a mirror first. Tongue out, candy far back.
+   *[middle] Look in a mirror. Tongue out. Put the candy far back. Can you still see it?
+}
+tip-water-1 = { $tone ->
+    [teen] A tip: take less water. In a full mouth the candy just floats off.
+   *[middle] Try this game: your candy can't swim. Take such a small sip that it stays in its seat.
+}
+tip-water-2 = { $tone ->
+    [teen] Pour just one small sip in a cup. Then you can't take too much.
+   *[middle] Pour one small sip in a cup. Make it all gone in one gulp!
+}
+tip-bite-1 = { $tone ->
+    [teen] A tip: keep your teeth apart and your tongue flat. Then sip right away.
+   *[middle] Try this game: your teeth are asleep. Shh! Do not wake them till it is gone.
+}
+tip-bite-2 = { $tone ->
+    [teen] Hold the cup at your lips. Candy, sip, gulp. Then there is no time to bite.
+   *[middle] Hold the cup at your lips. Candy, sip, gulp! Then there is no time to bite.
+}
+tip-fear-1 = { $tone ->
+    [teen] A tip: breathe out slow, three times. That makes your throat soft.
+   *[middle] Try this game: blow out three cakes full of lights. Blow slow! Now your throat is soft.
+}
 tip-fear-2 = It is fine to be scared. Hold a hand. You say when to go.
-tip-taste-1 = Try this game: take a cold sip first. It makes your tongue sleepy. Then it can't taste much.
+tip-taste-1 = { $tone ->
+    [teen] A tip: take a cold sip first. Then you can't taste so much.
+   *[middle] Try this game: take a cold sip first. It makes your tongue sleepy. Then it can't taste much.
+}
 tip-taste-2 = Does it taste bad? Tell a grown-up. Your clinic can pick a new one.
-tip-tired-1 = Try this game: shake your arms, shake your legs, and stop. Now you are awake for one swallow.
+tip-tired-1 = { $tone ->
+    [teen] A tip: stand up and stretch first. Then sit down and do one.
+   *[middle] Try this game: shake your arms, shake your legs, and stop. Now you are awake for one swallow.
+}
 tip-tired-2 = So tired? Do just two moves. That counts too.
 tip-gag-1 = Try this: put the candy a bit less far back. Then sip right away.
-tip-gag-2 = Try this game: smell a flower, slow and deep. Do it three times. Do you want to go on? You choose.
+tip-gag-2 = { $tone ->
+    [teen] Breathe in through your nose, slow and deep. Do you want to go on? You choose.
+   *[middle] Smell a flower, slow and deep. Do it three times. Do you want to go on? You choose.
+}

@@ -31,7 +31,7 @@ consent-ask =
 consent-needed = First we need to know if you agree. Please tap a button.
     .sms = First we need to know if you agree. Reply YES or NO.
 consent-declined = That is fine. We will not write to you again. Your clinic will hear that you said no. Thank you for your time.
-welcome = Thank you! We start at { $bedtime } on the first evening with a short lesson. Then come { $nights } nights of practice, about five minutes each. Have some water and the small candies at hand. Write INFO at any time.
+welcome = Thank you! On the first evening we start at { $bedtime } with a lesson of about half an hour. Then come { $nights } nights of practice, about five minutes each. Have some water and the small candies at hand. Write INFO at any time.
 welcome-also = Welcome! You will get each night's practice at { $bedtime }, the same as the rest of the family. This is not an emergency line. In an emergency, call { $emergency }.
 
 ## Lesson
@@ -72,8 +72,8 @@ lesson-sip = How much water? One small mouthful, no more. Too much water makes t
     .sms = How much water? One small mouthful. With too much, the candy swims off. With too little, it sticks. Swallow it all in one go. Reply NEXT.
 lesson-candy = Now one candy: a { candy }. Sit up tall, head straight. Candy far back on the tongue, one small sip, and swallow. { $child } may say no, and that is fine. Did it go down?
     .sms = Now one candy: a { candy }. Sit tall, head straight. Candy far back on the tongue, one small sip, swallow. A no is fine. Did it go down? Reply YES, NO or SKIP.
-lesson-unclear = We did not get that. When you are ready for the next step, tap Next.
-    .sms = We did not get that. Reply NEXT for the next step. After the candy, reply YES, NO or SKIP.
+lesson-unclear = Thank you for writing. We kept that for your clinic. To go on, tap a button under the last step.
+    .sms = Thank you, we kept that for your clinic. Reply NEXT for the next step. After the candy, reply YES, NO or SKIP.
 lesson-went-down = It went down! Now { $child } knows how that feels. Thank you both for the time you took.
 lesson-not-down = It did not go down, and that is fine. It was only the first try. { $child } did the lesson, and that is what counts tonight.
 lesson-later = No candy tonight, and that is fine. { $child } did the lesson, and that is what counts.
@@ -92,18 +92,18 @@ night-safety = Stay close the whole time. Never force it. If { $child } chokes, 
     .sms = Stay close, never force. Choking: call { $emergency }.
 night-late = Our last message did not reach you in time. That was our fault, and nothing is lost.
     .sms = Our last message came too late, sorry. Nothing is lost.
-night-reminder = A small note in case the evening ran away with you. If you practiced, tell us how it went. If not, that is fine too.
-    .sms = If you practiced tonight, tell us how it went. If not, that is fine too.
-ask-swallow = How was { $position }? Tap 1 to 5. 5 means easy, 1 means hard. You can add a note in words.
+night-reminder = A small note, in case the evening ran away with you. There is still time to tell us how it went. If there was no practice, that is fine too.
+    .sms = There is still time to tell us how tonight went. If there was no practice, that is fine too.
+ask-swallow = How was { $position }, from 1 (hard) to 5 (easy)? You can add a few words.
     .sms = How was { $position }? Reply 1 to 5 (5 easy), NO GO if it did not go down, or SKIP.
 ask-best = Which one did { $child } like best tonight? Let { $child } choose.
     .sms = Which one did { $child } like best? Reply its name, or NONE.
 ask-note = Is there anything you want to add about tonight? Write it here, or tap the button.
     .sms = Want to add anything about tonight? Write it, or reply NO.
-unclear-swallow = We did not get that. How was { $position }? Tap a number from 1 to 5, or say if it did not go down.
-    .sms = We did not get that. How was { $position }? Reply 1 to 5 (5 easy), NO GO if it did not go down, or SKIP.
-unclear-best = We did not get that. Which one did { $child } like best? Tap its name.
-    .sms = We did not get that. Which one was best? Reply its name, or NONE.
+unclear-swallow = Thank you for writing. We could not find a rating in that. How was { $position }? Tap a number from 1 to 5, or say if it did not go down.
+    .sms = We found no rating in that. How was { $position }? Reply 1 to 5 (5 easy), NO GO if it did not go down, or SKIP.
+unclear-best = Thank you for writing. Which one did { $child } like best? Tap its name, or the last button if it was none of them.
+    .sms = Thank you. Which one was best? Reply its name, or NONE.
 unclear-note = We did not get that. Write your note in a few words, or tap the button.
     .sms = We did not get that. Write a few words, or reply NO.
 night-done =
@@ -119,7 +119,7 @@ corrected-best = Changed. Best tonight: { $position }.
 note-kept = Thank you. Your note is kept for your clinic.
 stale-button = That button is from an old message. Please use the newest one.
 tonight-over = Tonight's practice is over. No more candy tonight. Rest well.
-passed-on = Thank you. We passed this on to your clinic. If it cannot wait, please call them.
+passed-on = Thank you for writing. Your clinic's team can read it. If it cannot wait, please call them.
 
 ## Wishes
 
@@ -127,7 +127,7 @@ help = We write each night at { $bedtime }. You can say: PAUSE, RESUME, LESSON, 
     .sms = The practice coach of your clinic, one practice a night at { $bedtime }. Message rates may apply. Say PAUSE, RESUME, LESSON, NOT TONIGHT, STOP, DELETE, or a new time such as "bedtime 7:30 pm". For more, call your clinic. In an emergency, call { $emergency }.
 paused = Practice is paused. Write RESUME when you are ready. There is no rush.
 paused-until = Practice is paused. We write again on { $day }. Write RESUME to start sooner.
-paused-reply = Thank you. We passed this on to your clinic. Practice is still paused. Write RESUME when you are ready.
+paused-reply = Thank you for writing. Your clinic's team can read it. Practice is still paused. Write RESUME when you are ready.
 resumed = Good to have you back. We go on at { $bedtime }.
 bedtime-changed = Done. From now on we write at { $bedtime }.
 bedtime-outside = We can only write from { $earliest } to { $latest }. Please send a time in between, such as "bedtime 7:30 pm".
@@ -205,7 +205,7 @@ medicine = We cannot answer questions about medicine. Please ask your pharmacist
 finish = That was it! { $child } practiced { $practised ->
         [one] one night
        *[other] { $practised } nights
-    } of { $nights }. Thank you for each of those evenings. You made the time, and that is what made it work.
+    } of { $nights }. Thank you for each of those evenings. You made the time, and that is worth a lot.
     .sms = That was it! { $child } practiced { $practised ->
         [one] one night
        *[other] { $practised } nights
@@ -220,8 +220,8 @@ ended = Your clinic has ended the program. We will not write again. Thank you fo
 ## Cheer
 
 cheer-first-night-1 = The first night is done. You sat down and tried it as a team. That is the start that counts.
-cheer-first-night-2 = One night in. { $child } now knows how it goes, and so do you. The rest is more of the same.
-cheer-first-night-3 = Thank you for making time tonight. A calm first night is worth a lot.
+cheer-first-night-2 = One night in. { $child } now knows how it goes, and so do you. The rest is small steps.
+cheer-first-night-3 = Thank you for making time tonight. The first step is often the big one.
 cheer-first-night-hard-1 = First nights are often the hard ones. { $child } tried, and you were there. That is all tonight had to be.
 cheer-first-night-hard-2 = That was not easy, and you both stayed with it. Tomorrow starts fresh.
 cheer-first-night-hard-3 = Hard is normal on night one. The body learns this bit by bit, as with riding a bike.
@@ -238,12 +238,12 @@ cheer-coming-back-1 = Good to see you both again. We go on from where you stoppe
 cheer-coming-back-2 = Welcome back. What { $child } has learned does not go away with a break.
 cheer-coming-back-3 = Back again! Take it slow tonight. A sip of plain water first is a nice warm-up.
 cheer-steady-1 = Night { $night } is done. Showing up is the whole trick, and you showed up.
-cheer-steady-2 = Another calm night in the book. Thank you both.
+cheer-steady-2 = Another night in the book. Thank you both.
 cheer-steady-3 = You keep coming back. That is how a skill grows.
-cheer-steady-4 = { $night } nights of practice so far. Each one is a brick in the wall.
+cheer-steady-4 = { $night } nights of practice so far. Each one adds to the rest.
 cheer-steady-5 = Thank you for tonight. It may feel small, but small steps add up.
 cheer-steady-6 = You gave { $child } five good minutes tonight. That is time well spent.
-cheer-steady-7 = Done for tonight. Tell { $child } one thing you liked about how they went at it.
+cheer-steady-7 = Done for tonight. Tell { $child } one thing you liked.
 cheer-improving-1 = Tonight felt a bit easier than last time. That is what practice does. It will go up and down, and that is fine.
 cheer-improving-2 = All these evenings are doing their work. Tell { $child } you have seen how they keep at it.
 cheer-improving-3 = A smoother night. Enjoy it! Some nights will still be bumpy, and they count just the same.
@@ -275,18 +275,18 @@ cheer-skipped-3 = No need to do them all. A calm night with fewer beats a hard n
 ## Tips
 
 tip-slouch-1 = A tip: use a firm chair with feet flat on the floor or on a box. When the back is bent, the way down is bent too.
-tip-slouch-2 = A tip: before each swallow, both of you stretch up as if a string pulls at the top of the head. A long neck makes an easy way down.
+tip-slouch-2 = Something to try: before each swallow, both of you stretch up as if a string pulls at the top of the head. A long neck makes an easy way down.
 tip-front-1 = A tip: the candy may lie too far in front. There it floats when the water comes. Set it on the back half of the tongue, in the middle.
-tip-front-2 = A tip: { $child } can check the spot in a mirror first. Tongue out, candy far back, tongue in, sip, swallow.
+tip-front-2 = Something to try: { $child } can check the spot in a mirror first. Tongue out, candy far back, tongue in, sip, swallow.
 tip-water-1 = A tip: try less water. In a full mouth the candy swims, and the throat has to swallow twice. A small mouthful goes down in one go.
-tip-water-2 = A tip: pour one small mouthful into a cup, and no more. Then { $child } cannot take too much by mistake.
+tip-water-2 = Something to try: pour one small mouthful into a cup, and no more. Then { $child } cannot take too much by mistake.
 tip-bite-1 = A tip: biting is a habit, not a fault. Teeth stay apart and the tongue stays flat. Sip right after the candy, so there is no time to chew.
-tip-bite-2 = A tip: let { $child } hold the sip in a cup, ready at the lips. Candy, sip, swallow: the quicker it goes, the less there is to bite.
+tip-bite-2 = Something to try: let { $child } hold the sip in a cup, ready at the lips. Candy, sip, swallow: the quicker it goes, the less there is to bite.
 tip-fear-1 = A tip: slow it down. Three slow breaths out before each swallow make the throat soft. Start with plain water if you like.
-tip-fear-2 = A tip: do not talk { $child } out of being scared. Say "I see it is scary, and I am here". Let { $child } say when to go.
+tip-fear-2 = When it feels scary, there is no need to talk { $child } out of it. Say "I see it is scary, and I am here". Let { $child } say when to go.
 tip-taste-1 = A tip: a sip of cold water first makes the taste weaker. The less time the candy lies there, the less there is to taste.
-tip-taste-2 = A tip: you can ask your clinic for a candy with another taste. Please do not swap it on your own.
+tip-taste-2 = You can ask your clinic for a candy with another taste. Please do not swap it on your own.
 tip-tired-1 = A tip: try half an hour sooner. A tired mouth works slowly. Send us a new time, such as "bedtime 7 pm".
-tip-tired-2 = A tip: on a tired night, stop while it still feels good. Two calm swallows beat five hard ones.
+tip-tired-2 = On a tired night, stop while it still feels good. Two calm swallows beat five hard ones.
 tip-gag-1 = A tip: a gag comes when the candy touches the spot too soon. Set it a bit further front, then sip at once.
-tip-gag-2 = A tip: wait until the gag has passed, with slow breaths through the nose. Only go on if { $child } wants to.
+tip-gag-2 = After a gag, wait until it has passed, with slow breaths through the nose. Only go on if { $child } wants to.

@@ -16,6 +16,10 @@ write-here = Write a message
 send = Send
 nothing-yet = Nothing here yet.
 mistake = That did not work: { $why }
+desk = The clinic's desk shows the same family, and an invented clinic around it. Sign in as { $name }.
+desk-open = Open the desk
+desk-password = Password
+desk-code = One-time code
 
 # The unattended play, in the terminal.
 

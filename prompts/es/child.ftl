@@ -8,7 +8,7 @@ welcome = { $tone ->
     [teen] Hola, { $child }. Te voy a ayudar a tragar. A las { $bedtime } hay una lección corta. Luego van { $nights } noches, de cinco minutos. Siempre hay un adulto contigo.
    *[middle] ¡Hola, { $child }! Te voy a ayudar a tragar. A las { $bedtime } hay una lección corta. Luego van { $nights } noches, de cinco minutos. Siempre hay un adulto contigo.
 }
-welcome-also = ¡Hola, { $child }! Te escribo cada noche a las { $bedtime }. ¿Pasa algo grave? Díselo a un adulto o llama al { $emergency }. No me esperes.
+welcome-also = ¡Hola, { $child }! Te voy a ayudar a tragar. Te escribo cada noche a las { $bedtime }. Si pasa algo grave, no me esperes. Díselo a un adulto o llama al { $emergency }.
 
 ## La lección
 
@@ -65,7 +65,7 @@ lesson-water =
        *[center] Mira al frente.
     } Toma un sorbo y traga. ¿Te duele el cuello? Pues deja esta. Manda SIGUIENTE.
 lesson-tongue = { $tone ->
-    [young] ¿Dónde va el caramelo? Atrás en la lengua, en el medio. Es su silla. ¡Dime dónde con el dedo!
+    [young] ¿Dónde va el caramelo? Atrás en la lengua, en el medio. Es su silla. ¡Toca el sitio con el dedo!
     [teen] El caramelo va atrás en la lengua, en el medio. Si va delante, flota. Busca el sitio con un dedo limpio.
    *[middle] El caramelo va atrás en la lengua, en el medio. Si va delante, flota. ¿Ves el sitio?
 }
@@ -78,8 +78,8 @@ lesson-sip = { $tone ->
     .sms = Toma solo un sorbo. Con mucha agua, el caramelo nada. Traga todo de un golpe. Manda SIGUIENTE.
 lesson-candy = Ahora, un { candy }. La espalda recta. Mira al frente. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó?
     .sms = Ahora, un { candy }. La espalda recta. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó? Manda SI, NO o SALTAR.
-lesson-unclear = No te entendí. Toca Siguiente para ir al otro paso.
-    .sms = No te entendí. Manda SIGUIENTE para seguir. Tras el caramelo, manda SI, NO o SALTAR.
+lesson-unclear = ¡Gracias! Para seguir, toca un botón del último paso.
+    .sms = ¡Gracias! Manda SIGUIENTE para seguir. Tras el caramelo, manda SI, NO o SALTAR.
 lesson-went-down = ¡Bajó! Ya sabes qué se siente. Gracias por probar.
 lesson-not-down = No bajó. ¡Y está bien! Probaste, y eso vale.
 lesson-later = Hoy sin caramelo. ¡Y está bien! Hiciste la lección, y eso vale.
@@ -92,8 +92,8 @@ lesson-done = { $tone ->
 
 night-prompt =
     { $tone ->
-        [young] ¡Hola, { $child }! Es la noche { $night } de { $nights }. Van así:
-       *[other] Hola, { $child }. Noche { $night } de { $nights }. Van así:
+        [young] ¡Hola, { $child }! Es la noche { $night } de { $nights }. En este orden:
+       *[other] Hola, { $child }. Noche { $night } de { $nights }. En este orden:
     }
     { $order }
     Un { candy } en cada una. Y un sorbo.
@@ -103,44 +103,44 @@ night-howto = La espalda recta. La cabeza en su sitio, el caramelo atrás, un so
 night-safety = ¿Hay un adulto contigo? Si no, espera. Para cuando quieras.
     .sms = ¿Hay un adulto contigo? Para cuando quieras.
 night-late = La otra vez no pude escribir. Fue culpa mía, ¡perdón! Hoy seguimos.
-night-reminder = ¿Hiciste lo de hoy? Dime cómo fue. Si no, está bien.
+night-reminder = ¡Hola! ¿Cómo fue hoy? Si no hubo nada, está bien.
 ask-swallow = { $tone ->
-    [young] ¿Cómo fue { $position }? Toca de 1 a 5. El 5 es fácil. El 1 cuesta.
-   *[other] ¿Cómo fue { $position }? Toca de 1 a 5. El 5 es fácil, el 1 cuesta. Si quieres, dime algo más.
+    [young] ¿Cómo fue { $position }? El 1 cuesta. El 5 es fácil.
+   *[middle] ¿Cómo fue { $position }? El 1 cuesta, el 5 es fácil. Si quieres, dime algo más.
 }
     .sms = ¿Cómo fue { $position }? Manda de 1 a 5. El 5 es fácil. O manda NO BAJO o SALTAR.
 ask-best = ¿Cuál te gustó más?
     .sms = ¿Cuál te gustó más? Manda su nombre, o NINGUNA.
 ask-note = ¿Me cuentas algo más? Si no, toca el botón.
     .sms = ¿Me cuentas algo más? Si no, manda NO.
-unclear-swallow = No te entendí. ¿Cómo fue { $position }? Toca de 1 a 5.
-    .sms = No te entendí. ¿Cómo fue { $position }? Manda de 1 a 5, NO BAJO o SALTAR.
-unclear-best = No te entendí. ¿Cuál te gustó más? Toca su nombre.
-    .sms = No te entendí. ¿Cuál te gustó más? Manda su nombre, o NINGUNA.
+unclear-swallow = ¡Gracias! Ahora dime un número. ¿Cómo fue { $position }? Toca de 1 a 5.
+    .sms = ¡Gracias! Ahora un número. ¿Cómo fue { $position }? Manda de 1 a 5, NO BAJO o SALTAR.
+unclear-best = ¡Gracias! ¿Cuál te gustó más? Toca su nombre.
+    .sms = ¡Gracias! ¿Cuál te gustó más? Manda su nombre, o NINGUNA.
 unclear-note = No te entendí. Dime algo en pocas palabras, o toca el botón.
     .sms = No te entendí. Dime algo en pocas palabras, o manda NO.
 night-done =
     ¡Gracias! Esto apunté:
     { $marks }
     .sms = ¡Gracias! Apunté: { $marks }.
-night-best = La mejor de hoy: { $position }.
+night-best = La favorita de hoy: { $position }.
 corrected =
     Ya lo cambié. Ahora dice:
     { $marks }
     .sms = Ya lo cambié. Ahora: { $marks }.
-corrected-best = Ya lo cambié. La mejor de hoy: { $position }.
+corrected-best = Ya lo cambié. La favorita de hoy: { $position }.
 note-kept = ¡Gracias! Guardé tu nota.
 stale-button = Ese botón es viejo. Toca el nuevo.
-tonight-over = Por hoy paramos. No más caramelos. ¡A dormir!
-passed-on = ¡Gracias! Se lo mandé a tu clínica. Si no puede esperar, díselo a un adulto.
+tonight-over = Por hoy paramos. No más caramelos. ¡Que descanses!
+passed-on = ¡Gracias por contarlo! Tu clínica lo puede leer. Si no puede esperar, díselo a un adulto.
 
 ## Lo que se puede pedir
 
-only-parent = Eso lo pide un adulto. ¿Se lo enseñas?
+only-parent = Eso lo pide un adulto. ¿Se lo enseñas? Tú puedes decir HOY NO cuando quieras.
 help = Te escribo cada noche a las { $bedtime }. Puedes decir LECCIÓN o HOY NO. ¿Pasa algo grave? Díselo a un adulto o llama al { $emergency }. No me esperes.
 paused = Ahora paramos un rato. Aquí estoy cuando vuelvas.
 paused-until = Ahora paramos un rato. Te escribo el { $day }.
-paused-reply = ¡Gracias! Se lo mandé a tu clínica. Aún estamos en pausa.
+paused-reply = ¡Gracias por contarlo! Tu clínica lo puede leer. Aún estamos en pausa.
 resumed = ¡Ya estás aquí! Seguimos a las { $bedtime }.
 bedtime-changed = ¡Nueva hora! Te escribo a las { $bedtime }.
 bedtime-outside = Solo puedo escribir de { $earliest } a { $latest }. Pide a un adulto una hora de esas.
@@ -195,7 +195,10 @@ hold-lifted-rest = Todo bien. Ya no tienes que hacer nada.
 
 ## Cuando algo va mal
 
-concern-distress = Suena duro. Gracias por contarlo. Ve a que te den un abrazo. Esto puede esperar. Tu clínica ya lo sabe.
+concern-distress = { $tone ->
+    [teen] Suena duro. Gracias por contarlo. Habla con un adulto en quien confías. Esto puede esperar. Tu clínica ya lo sabe.
+   *[middle] Suena duro. Gracias por contarlo. Ve a que te den un abrazo. Esto puede esperar. Tu clínica ya lo sabe.
+}
 concern-refusal = Decir que no está bien. Tú mandas en tu trago. Tu clínica ya lo sabe.
 concern-gag = Se siente mal, lo sé. Tu garganta solo te cuida. Ahora, a descansar. ¿Te cuesta respirar? Llama al { $emergency }. Tu clínica ya lo sabe.
 concern-pressure = No hay prisa. Tú mandas en tu trago. Tu clínica ya lo sabe.
@@ -224,36 +227,36 @@ cheer-first-night-1 = ¡La noche uno ya está! Probaste. Así se empieza.
 cheer-first-night-2 = Ya sabes cómo va. ¡Gracias por tu primera noche!
 cheer-first-night-3 = Te sentaste y probaste. ¡Hace falta valor!
 cheer-first-night-hard-1 = Costó, y probaste. No hacía falta más.
-cheer-first-night-hard-2 = La primera noche cuesta. Tuviste valor. ¡Ahora, a dormir!
+cheer-first-night-hard-2 = La primera noche cuesta. Tuviste valor. ¡Ahora, a descansar!
 cheer-first-night-hard-3 = Lo nuevo se siente raro. ¿Te acuerdas de tu primera bici?
 cheer-nothing-down-1 = Hoy no bajó, y está bien. Cada vez vale. Tu garganta va aprendiendo.
 cheer-nothing-down-2 = Probaste una y otra vez. Eso es lo que vale.
 cheer-nothing-down-3 = Hay noches así. Viniste y probaste. ¡Gracias!
-cheer-one-missed-1 = Anoche no hubo. ¡Hoy sí!
-cheer-one-missed-2 = ¡Hola! Hoy vamos a seguir, paso a paso.
-cheer-one-missed-3 = Una noche sin jugar no pasa nada. ¡Qué bien que estás aquí!
+cheer-one-missed-1 = Anoche hubo descanso. ¡Hoy seguimos!
+cheer-one-missed-2 = Hoy vamos a seguir, paso a paso.
+cheer-one-missed-3 = Por una noche sin práctica no pasa nada. ¡Qué bien que estás aquí!
 cheer-several-missed-1 = ¡Cuánto sin verte! No hay que hacerlo todo. Solo lo de hoy.
 cheer-several-missed-2 = Te guardé el sitio. Empieza con poco, si quieres.
-cheer-several-missed-3 = ¡Hola, { $child }! Qué gusto verte. Vamos sin prisa.
+cheer-several-missed-3 = ¡Qué gusto verte! Vamos sin prisa.
 cheer-coming-back-1 = ¡Ya estás aquí! Seguimos donde lo dejaste.
 cheer-coming-back-2 = ¡Qué gusto verte! Tu garganta aún sabe el truco.
-cheer-coming-back-3 = ¡Hola, { $child }! Toma un sorbo de agua sola. Y luego seguimos.
-cheer-steady-1 = Esta fue la noche { $night }. Viniste, y ese es el truco.
+cheer-coming-back-3 = ¡De vuelta! Toma un sorbo de agua sola. Y luego seguimos.
+cheer-steady-1 = Esta fue la noche { $night }. Estuviste ahí, y ese es el truco.
 cheer-steady-2 = Otra noche más. ¡Gracias por probar!
-cheer-steady-3 = Vienes y vienes. Así se aprende.
+cheer-steady-3 = Sigues y sigues. Así se aprende.
 cheer-steady-4 = Paso a paso. Hoy diste uno más.
 cheer-steady-5 = Ya sabes cómo va. ¡Buen trabajo hoy!
 cheer-steady-6 = ¡Gracias por cinco buenos minutos!
-cheer-steady-7 = Ya hiciste tu parte. Ahora, a dormir.
-cheer-improving-1 = Hoy costó un poco menos. Eso hace el probar tanto.
-cheer-improving-2 = ¿Lo notas? Tu garganta aprende de cada vez.
+cheer-steady-7 = Ya hiciste tu parte. Ahora, a descansar.
+cheer-improving-1 = Hoy costó un poco menos. Es por probar tanto.
+cheer-improving-2 = ¿Lo notas? Tu garganta aprende cada vez.
 cheer-improving-3 = Hoy fue más suave. Unas noches sube, otras baja. Todas valen.
-cheer-favourite-changed-1 = ¡Tienes una nueva mejor! Es bueno saberlo.
+cheer-favourite-changed-1 = ¡Tienes otra favorita! Es bueno saberlo.
 cheer-favourite-changed-2 = Ahora te gusta otra. Eso es lo que buscamos.
-cheer-favourite-changed-3 = ¡Una nueva mejor! Sabes buscar muy bien.
+cheer-favourite-changed-3 = ¡Otra favorita! Sabes buscar muy bien.
 cheer-half-way-1 = ¡Vas por la mitad! Van { $night } noches. ¡Guau!
 cheer-half-way-2 = ¡La mitad! Noche a noche, sin parar.
-cheer-half-way-3 = La mitad ya está. ¡Pon música y a bailar!
+cheer-half-way-3 = La mitad ya está. ¡Pon una canción que te guste!
 cheer-last-nights-1 = ¡Falta poco! Tras hoy quedan { $left }.
 cheer-last-nights-2 = Ya ves el final. Sigue así.
 cheer-last-nights-3 = Quedan pocas noches. ¡Ya sabes qué hacer!
@@ -266,28 +269,64 @@ cheer-yucky-3 = No todo sabe bien a todos. Un sorbo de agua fría puede ayudar.
 cheer-tired-1 = Había sueño, y viniste igual. ¡Que duermas bien!
 cheer-tired-2 = Fue un día largo. Gracias por probar. ¡Buenas noches!
 cheer-tired-3 = Es hora de dormir. Ya hiciste tu parte.
-cheer-partial-1 = La otra vez hiciste una parte. ¡Eso vale! Hoy van las mismas.
+cheer-partial-1 = La otra vez hiciste una parte. ¡Eso vale! Hoy va lo mismo.
 cheer-partial-2 = Paraste cuando ya no querías. Muy bien. Hoy se prueba de nuevo.
-cheer-partial-3 = ¡Algo es más que nada! Van las mismas otra vez.
+cheer-partial-3 = ¡Algo es más que nada! Hoy va lo mismo otra vez.
 cheer-skipped-1 = Dejaste una. ¡Está bien! Tú mandas.
 cheer-skipped-2 = Gracias por decirlo. No hay que hacerlas todas.
 cheer-skipped-3 = Unas pocas ya hacen una buena noche.
 
-## Consejos: cada uno, un juego
+## Consejos: cada uno, un juego; para adolescentes, en llano
 
-tip-slouch-1 = Un juego: un hilo tira de tu cabeza hacia arriba. ¿Hasta dónde llegas?
-tip-slouch-2 = Un juego: ponte un libro en la cabeza. ¿Se queda ahí? Ahora déjalo y traga.
-tip-front-1 = Un juego: el caramelo es un bus. La parada está atrás en la lengua. ¡Déjalo ahí!
-tip-front-2 = Un juego: mira en un espejo. Saca la lengua. Pon el caramelo atrás. ¿Aún lo ves?
-tip-water-1 = Un juego: tu caramelo no sabe nadar. Toma un sorbo tan corto que no se mueva.
-tip-water-2 = Un juego: pon solo un sorbo en el vaso. ¡Y glup, todo de un golpe!
-tip-bite-1 = Un juego: tus dientes duermen. ¡Chis! Que no se despierten hasta que baje.
-tip-bite-2 = Un juego: ten el vaso en los labios. Caramelo, sorbo, ¡glup! ¿Cómo vas de rápido?
-tip-fear-1 = Un juego: sopla tres velas, muy lento. Ya tienes la garganta blanda.
+tip-slouch-1 = { $tone ->
+    [teen] Un truco: piensa en un hilo que tira de tu cabeza hacia arriba. Crece con él.
+   *[middle] Un juego: un hilo tira de tu cabeza hacia arriba. ¿Hasta dónde llegas?
+}
+tip-slouch-2 = { $tone ->
+    [teen] Usa una silla firme, con los pies en el suelo. Con el cuello largo baja mejor.
+   *[middle] Ponte un libro en la cabeza. ¿Se queda ahí? Ahora déjalo y traga.
+}
+tip-front-1 = { $tone ->
+    [teen] Un truco: ponlo en la parte de atrás de la lengua. Si va delante, flota.
+   *[middle] Un juego: el caramelo es un bus. La parada está atrás en la lengua. ¡Déjalo ahí!
+}
+tip-front-2 = { $tone ->
+    [teen] Mira antes el sitio en un espejo. Lengua fuera, caramelo atrás.
+   *[middle] Mira en un espejo. Saca la lengua. Pon el caramelo atrás. ¿Aún lo ves?
+}
+tip-water-1 = { $tone ->
+    [teen] Un truco: toma menos agua. Con la boca llena, el caramelo flota.
+   *[middle] Un juego: tu caramelo no sabe nadar. Toma un sorbo tan corto que no se mueva.
+}
+tip-water-2 = { $tone ->
+    [teen] Pon solo un sorbo en el vaso. Así no tomas de más.
+   *[middle] Pon solo un sorbo en el vaso. ¡Y glup, todo de un golpe!
+}
+tip-bite-1 = { $tone ->
+    [teen] Un truco: los dientes, sin tocarse. La lengua, plana. Y el sorbo enseguida.
+   *[middle] Un juego: tus dientes duermen. ¡Chis! Que no se despierten hasta que baje.
+}
+tip-bite-2 = { $tone ->
+    [teen] Ten el vaso en los labios. Caramelo, sorbo, y traga. Así no da tiempo a morder.
+   *[middle] Ten el vaso en los labios. Caramelo, sorbo, ¡glup! Así no da tiempo a morder.
+}
+tip-fear-1 = { $tone ->
+    [teen] Un truco: suelta el aire tres veces, muy lento. Eso ablanda la garganta.
+   *[middle] Un juego: sopla tres velas, muy lento. Ya tienes la garganta blanda.
+}
 tip-fear-2 = Tener miedo está bien. Dale la mano a alguien. Tú dices cuándo.
-tip-taste-1 = Un juego: toma un sorbo de agua fría antes. La lengua se duerme y ya no sabe tanto.
+tip-taste-1 = { $tone ->
+    [teen] Un truco: toma un sorbo de agua fría antes. Así sabe menos.
+   *[middle] Un juego: toma un sorbo de agua fría antes. La lengua se duerme y ya no sabe tanto.
+}
 tip-taste-2 = ¿Sabe mal? Díselo a un adulto. Tu clínica puede elegir otro.
-tip-tired-1 = Un juego: mueve los brazos, mueve los pies, y para. Ya puedes tragar una vez.
+tip-tired-1 = { $tone ->
+    [teen] Un truco: ponte de pie y estira los brazos. Luego traga solo una vez.
+   *[middle] Un juego: mueve los brazos, mueve los pies, y para. Ya puedes tragar una vez.
+}
 tip-tired-2 = ¿Tienes sueño? Haz solo dos. También vale.
 tip-gag-1 = Prueba esto: pon el caramelo no tan atrás. Y un sorbo enseguida.
-tip-gag-2 = Un juego: huele una flor, lento y hondo. Tres veces. ¿Quieres seguir? Tú eliges.
+tip-gag-2 = { $tone ->
+    [teen] Toma aire por la nariz, lento y hondo. ¿Quieres seguir? Tú eliges.
+   *[middle] Huele una flor, lento y hondo. Tres veces. ¿Quieres seguir? Tú eliges.
+}

@@ -16,6 +16,10 @@ write-here = Escriba un mensaje
 send = Enviar
 nothing-yet = Todavía no hay nada.
 mistake = No ha funcionado: { $why }
+desk = El escritorio del centro muestra a la misma familia, y a su alrededor un centro inventado. Entre como { $name }.
+desk-open = Abrir el escritorio
+desk-password = Contraseña
+desk-code = Código de un solo uso
 
 # La función sin nadie, en la terminal.
 

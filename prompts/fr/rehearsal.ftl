@@ -16,6 +16,10 @@ write-here = Écrivez un message
 send = Envoyer
 nothing-yet = Rien pour l'instant.
 mistake = Cela n'a pas marché : { $why }
+desk = Le bureau du centre montre la même famille, et autour d'elle un centre inventé. Entrez comme { $name }.
+desk-open = Ouvrir le bureau
+desk-password = Mot de passe
+desk-code = Code à usage unique
 
 # La pièce jouée seule, dans le terminal.
 
