@@ -73,7 +73,7 @@ async def test_a_night_by_text_message_alone(practising: Stage) -> None:
 
 @pytest.mark.parametrize("word", ["STOP", "stop.", "Unsubscribe", "QUIT", "END", "cancel", "stopall", "I want to stop"])
 async def test_stop_confirms_once(practising: Stage, word: str) -> None:
-    """Words of 47 CFR 64.1200(a)(10), of the industry's guidance, and any other that says so; then nothing more, whatever is written."""
+    """Words of 47 CFR 64.1200(a)(10), of the industry's guidance, and others that say so; then nothing more."""
     await practising.write(PARENT, word)
     assert state(practising) is State.WITHDRAWN
     assert "stopped" in heard(practising)
