@@ -139,7 +139,7 @@ async def family(process: Served) -> AsyncIterator[Served]:
         await served.writes(dict(done.codes)[Role.PARENT].lower())
         await served.reads("Reply YES or NO")
         await served.writes("yes")
-        await served.reads("short lesson")
+        await served.reads("with a lesson")
         yield served
 
 

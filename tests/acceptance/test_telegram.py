@@ -30,7 +30,7 @@ async def test_from_the_invitation_to_a_lifted_hold(clinic: Clinic) -> None:
         await clinic.peer.write(CHILD, codes[Role.CHILD])
         await clinic.hears(CHILD, "grown-up")
         await clinic.peer.press(PARENT, data(asked, "consent:agree"))
-        await clinic.hears(PARENT, "short lesson")
+        await clinic.hears(PARENT, "with a lesson")
         lesson = await clinic.hears(PARENT, "a throat is soft and wide")
         await clinic.peer.press(PARENT, data(lesson, "next:0"))
         await clinic.hears(PARENT, "sits up tall")
