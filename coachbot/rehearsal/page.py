@@ -1,4 +1,8 @@
-"""The rehearsal's local page: four phones side by side and a clock that is moved by hand."""
+"""The rehearsal's local page: four phones side by side and a clock that is moved by hand, and the clinic's own desk.
+
+The phones stand under ``/phones/``; every other address is the desk's, over the same store and clock, with an invented
+clinic of forty children around the family that is played.
+"""
 
 import asyncio
 import contextlib
@@ -10,6 +14,7 @@ from datetime import timedelta
 from pathlib import Path
 from typing import Any
 
+import pyotp
 import uvicorn
 from jinja2 import Environment, FileSystemLoader
 from starlette.applications import Starlette
@@ -20,16 +25,22 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, JSONResponse, Response
 from starlette.routing import Mount, Route
 from starlette.staticfiles import StaticFiles
+from starlette.types import ASGIApp, Receive, Scope, Send
 
 from coachbot import logs
 from coachbot.channels.base import Outgoing
 from coachbot.coach.case import Role
+from coachbot.desk.accounts import renew
+from coachbot.desk.app import build_app
+from coachbot.desk.demo import seed
 from coachbot.programme.zones import local
 from coachbot.rehearsal.stage import BACKUP_NAME, CHILD, FAMILY, ON_CALL_NAME, PARENT, PHONES, Spoken, Stage, opened
+from coachbot.settings import PREFIX, Settings
 from coachbot.voice.wording import Wording
 
 HERE = Path(__file__).parent
 HOST = "127.0.0.1"
+CHILDREN = 40
 STEPS = {"five-minutes": timedelta(minutes=5), "hour": timedelta(hours=1)}
 INVITED = {PARENT: Role.PARENT, CHILD: Role.CHILD}
 SAFE = {"Content-Security-Policy": "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; "
@@ -43,6 +54,12 @@ class Show:
 
     wording: Wording = field(default_factory=lambda: Wording.load("rehearsal.ftl"))
     busy: asyncio.Lock = field(default_factory=asyncio.Lock)
+    port: int = 0
+    children: int = 0
+    """How many children the invented clinic has besides; they move in while the phones can be used."""
+    key: pyotp.TOTP | None = None
+    password: str = ""
+    desk: ASGIApp | None = None
     _stack: AsyncExitStack = field(default_factory=AsyncExitStack)
     _stage: Stage | None = None
 
@@ -60,7 +77,15 @@ class Show:
     async def begin(self) -> None:
         """Open a fresh stage."""
         await self.end()
-        self._stage = await self._stack.enter_async_context(opened())
+        self._stage = stage = await self._stack.enter_async_context(opened())
+        account = await stage.coachbot.store.transact(lambda tx: renew(tx, ON_CALL_NAME))
+        self.key, self.password = pyotp.parse_uri(account.totp_uri), account.password  # type: ignore[assignment]
+        desk = build_app(stage.coachbot, Settings({f"{PREFIX}DESK_URL": f"http://{HOST}:{self.port}"}))
+        await self._stack.enter_async_context(desk.router.lifespan_context(desk))
+        self.desk = desk
+        if self.children:
+            moving = asyncio.create_task(seed(stage.coachbot, stage.clock.now, self.children))
+            self._stack.push_async_callback(_stop, moving)
 
     async def end(self) -> None:
         """Close the stage, and with it all that was kept."""
@@ -68,9 +93,15 @@ class Show:
         self._stack, self._stage = AsyncExitStack(), None
 
 
-def build_page() -> Starlette:
-    """The page as an application of its own."""
-    show = Show()
+async def _stop(task: "asyncio.Task[None]") -> None:
+    task.cancel()
+    with contextlib.suppress(asyncio.CancelledError):
+        await task
+
+
+def build_page(*, port: int = 0, children: int = 0) -> Starlette:
+    """Phones and desk as one application; `port` is where it will be served."""
+    show = Show(port=port, children=children)
 
     @asynccontextmanager
     async def lifespan(_: Starlette) -> AsyncIterator[None]:
@@ -78,13 +109,18 @@ def build_page() -> Starlette:
         yield
         await show.end()
 
-    routes = [
+    async def desk(scope: Scope, receive: Receive, send: Send) -> None:
+        assert show.desk, "the lifespan has begun"
+        await show.desk(scope, receive, send)
+
+    phones = [
         Route("/", _page),
         Route("/state", _state),
         Route("/do", _do, methods=["POST"]),
         Route("/file/{phone}/{number:int}", _file),
         Mount("/static", StaticFiles(directory=HERE / "static")),
     ]
+    routes = [Mount("/phones", routes=phones), Mount("/", app=desk)]
     hosts = Middleware(TrustedHostMiddleware, allowed_hosts=[HOST, "localhost", "testserver"])
     app = Starlette(routes=routes, middleware=[hosts], lifespan=lifespan)
     app.state.show = show
@@ -95,12 +131,12 @@ def build_page() -> Starlette:
 def serve(port: int, *, browser: bool) -> None:
     """Serve the page until interrupted; with `browser`, open it in one."""
     logs.configure("console")
-    url = f"http://{HOST}:{port}/"
+    url = f"http://{HOST}:{port}/phones/"
     print(f"coachbot rehearsal: {url} (stop with Ctrl-C)", flush=True)  # noqa: T201 - a command talks to its terminal
     if browser:
         with contextlib.suppress(webbrowser.Error):
             webbrowser.open(url)
-    uvicorn.run(build_page(), host=HOST, port=port, log_level="warning")
+    uvicorn.run(build_page(port=port, children=CHILDREN), host=HOST, port=port, log_level="warning")
 
 
 async def _page(request: Request) -> Response:
@@ -119,7 +155,9 @@ async def _page(request: Request) -> Response:
         "backup": text("phone-backup", name=BACKUP_NAME),
     }
     page = request.app.state.pages.get_template("page.html")
-    words = page.render(text=text, language=language, titles=titles, steps=["bedtime", *STEPS], invited=INVITED)
+    words = page.render(
+        text=text, language=language, titles=titles, steps=["bedtime", *STEPS], invited=INVITED, clinician=ON_CALL_NAME
+    )
     return HTMLResponse(words, headers=SAFE)
 
 
@@ -178,6 +216,7 @@ def _shown(show: Show) -> dict[str, Any]:
     stage = show.stage
     here = local(stage.clock.now, FAMILY.zone)
     return {
+        "key": {"password": show.password, "code": show.key.at(stage.clock.now) if show.key else ""},
         "clock": f"{here:%A %d %B %Y, %H:%M}",
         "phones": {
             phone: [_message(one, phone, number) for number, one in enumerate(stage.spoken[phone])] for phone in PHONES
@@ -196,4 +235,4 @@ def _attached(sent: Outgoing, phone: str, number: int) -> dict[str, str]:
     if sent.file is None:
         return {}
     kind = "picture" if sent.file.media.startswith("image/") else "paper"
-    return {kind: f"/file/{phone}/{number}", "name": sent.file.name}
+    return {kind: f"/phones/file/{phone}/{number}", "name": sent.file.name}

@@ -1,5 +1,6 @@
 """The rehearsal's page in a real browser: one night, its buttons, and an alarm that reaches the clinician's phone."""
 
+import re
 import shutil
 import threading
 import time
@@ -46,7 +47,7 @@ def page(address: str) -> Iterator[Page]:
         complaints: list[str] = []
         window.on("console", lambda message: complaints.append(message.text))
         window.on("pageerror", lambda error: complaints.append(str(error)))
-        window.goto(address)
+        window.goto(f"{address}/phones/")
         yield window
         browser.close()
         assert not complaints
@@ -85,14 +86,29 @@ def test_a_night_is_played_by_tapping(page: Page, tmp_path: Path) -> None:
     assert (tmp_path / "alarm.png").stat().st_size > 20_000
 
 
+async def test_the_desk_is_signed_in_to_with_what_the_page_shows() -> None:
+    """The same store and clock: the family that is played stands on the desk, among an invented clinic's children."""
+    app = build_page(children=2)
+    transport = httpx.ASGITransport(app=app)
+    async with app.router.lifespan_context(app), httpx.AsyncClient(transport=transport, base_url=HOME) as client:
+        key = (await client.get("/phones/state")).json()["key"]
+        assert (await client.get("/alerts")).status_code in (302, 303)
+        form = (await client.get("/sign-in")).text
+        token = re.findall(r'name="(\w*token\w*|csrf\w*)" value="([^"]+)"', form)
+        given = {"name": "Dr Imani Osei", "password": key["password"], "code": key["code"], **dict(token)}
+        answer = await client.post("/sign-in", data=given, headers={"Origin": HOME})
+        assert answer.status_code in (302, 303), answer.text
+        assert "Noor" in (await client.get("/children")).text
+
+
 async def test_what_cannot_be_done_says_so_and_the_page_speaks_three_languages() -> None:
     """A phone or button that is not there, empty words, a strange host."""
     app = build_page()
     transport = httpx.ASGITransport(app=app)
     async with app.router.lifespan_context(app), httpx.AsyncClient(transport=transport, base_url=HOME) as client:
-        assert (await client.get("/", params={"language": "fr"})).status_code == 200
-        assert (await client.get("/", params={"language": "de"})).status_code == 404
-        assert (await client.get("/file/parent/0")).status_code == 404
+        assert (await client.get("/phones/", params={"language": "fr"})).status_code == 200
+        assert (await client.get("/phones/", params={"language": "de"})).status_code == 404
+        assert (await client.get("/phones/file/parent/0")).status_code == 404
         mistakes: tuple[object, ...] = (
             {"what": "press", "phone": "parent", "data": "1:candy:down"},
             {"what": "write", "phone": "nobody", "text": "hi"},
@@ -101,8 +117,8 @@ async def test_what_cannot_be_done_says_so_and_the_page_speaks_three_languages()
             [],
         )
         for wanted in mistakes:
-            assert (await client.post("/do", json=wanted)).status_code == 400
-        assert (await client.post("/do", json={"what": "invite", "phone": "parent"})).json()["phones"]["parent"]
-        assert (await client.post("/do", json={"what": "step", "step": "hour"})).status_code == 200
-        assert not (await client.post("/do", json={"what": "restart"})).json()["phones"]["parent"]
-        assert (await client.get("/state", headers={"Host": "evil.example"})).status_code == 400
+            assert (await client.post("/phones/do", json=wanted)).status_code == 400
+        assert (await client.post("/phones/do", json={"what": "invite", "phone": "parent"})).json()["phones"]["parent"]
+        assert (await client.post("/phones/do", json={"what": "step", "step": "hour"})).status_code == 200
+        assert not (await client.post("/phones/do", json={"what": "restart"})).json()["phones"]["parent"]
+        assert (await client.get("/phones/state", headers={"Host": "evil.example"})).status_code == 400

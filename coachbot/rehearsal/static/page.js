@@ -7,7 +7,7 @@ const phones = new Map([...document.querySelectorAll(".phone")].map((one) => [on
 async function act(wanted) {
   document.body.setAttribute("aria-busy", "true");
   try {
-    const answer = await fetch("/do", {
+    const answer = await fetch("/phones/do", {
       method: "POST",
       headers: { "Content-Type": "application/json" },
       body: JSON.stringify(wanted),
@@ -26,6 +26,8 @@ async function act(wanted) {
 
 function draw(shown) {
   document.getElementById("clock").textContent = shown.clock;
+  document.getElementById("password").textContent = shown.key.password;
+  document.getElementById("code").textContent = shown.key.code;
   for (const [name, phone] of phones) {
     const talk = phone.querySelector(".talk");
     const messages = shown.phones[name];
@@ -93,4 +95,4 @@ for (const [name, phone] of phones) {
   });
 }
 
-fetch("/state").then((answer) => answer.json()).then(draw);
+fetch("/phones/state").then((answer) => answer.json()).then(draw);
