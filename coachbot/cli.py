@@ -73,6 +73,10 @@ def _add_service(commands: Commands) -> None:
     rehearse.add_argument("--auto", action="store_true", help="play a fortnight unattended and write the report")
     rehearse.add_argument("--out", type=Path, default=Path(), help="folder for the report (with --auto)")
     rehearse.add_argument("--port", type=int, default=8090, help="port of the local page (default %(default)s)")
+    phones = ("parent", "child", "clinician", "backup")
+    rehearse.add_argument(
+        "--sms", choices=phones, action="append", help="a phone with text messages only (may be given again)"
+    )
     rehearse.add_argument("--no-browser", action="store_true", help="do not open a browser window")
     rehearse.set_defaults(run=_rehearse)
 
@@ -132,7 +136,8 @@ def _rehearse(arguments: argparse.Namespace) -> None:
     if arguments.auto:
         import_module("coachbot.rehearsal.auto").play(arguments.out)
     else:
-        import_module("coachbot.rehearsal.page").serve(arguments.port, browser=not arguments.no_browser)
+        page = import_module("coachbot.rehearsal.page")
+        page.serve(arguments.port, browser=not arguments.no_browser, texting=arguments.sms or ())
 
 
 def _key(_: argparse.Namespace) -> None:

@@ -7,7 +7,7 @@ clinic of forty children around the family that is played.
 import asyncio
 import contextlib
 import webbrowser
-from collections.abc import AsyncIterator, Mapping
+from collections.abc import AsyncIterator, Collection, Mapping
 from contextlib import AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import timedelta
@@ -36,6 +36,7 @@ from coachbot.desk.demo import seed
 from coachbot.programme.zones import local
 from coachbot.rehearsal.stage import BACKUP_NAME, CHILD, FAMILY, ON_CALL_NAME, PARENT, PHONES, Spoken, Stage, opened
 from coachbot.settings import PREFIX, Settings
+from coachbot.voice.gsm import segments
 from coachbot.voice.wording import Wording
 
 HERE = Path(__file__).parent
@@ -57,6 +58,8 @@ class Show:
     port: int = 0
     children: int = 0
     """How many children the invented clinic has besides; they move in while the phones can be used."""
+    texting: frozenset[str] = frozenset()
+    """The phones that have text messages only."""
     key: pyotp.TOTP | None = None
     password: str = ""
     desk: ASGIApp | None = None
@@ -77,14 +80,15 @@ class Show:
     async def begin(self) -> None:
         """Open a fresh stage."""
         await self.end()
-        self._stage = stage = await self._stack.enter_async_context(opened())
+        self._stage = stage = await self._stack.enter_async_context(opened(texting=self.texting))
         account = await stage.coachbot.store.transact(lambda tx: renew(tx, ON_CALL_NAME))
         self.key, self.password = pyotp.parse_uri(account.totp_uri), account.password  # type: ignore[assignment]
         desk = build_app(stage.coachbot, Settings({f"{PREFIX}DESK_URL": f"http://{HOST}:{self.port}"}))
         await self._stack.enter_async_context(desk.router.lifespan_context(desk))
         self.desk = desk
+        await stage.coachbot.settle()
         if self.children:
-            moving = asyncio.create_task(seed(stage.coachbot, stage.clock.now, self.children))
+            moving = asyncio.create_task(_move_in(stage, self.children))
             self._stack.push_async_callback(_stop, moving)
 
     async def end(self) -> None:
@@ -93,15 +97,21 @@ class Show:
         self._stack, self._stage = AsyncExitStack(), None
 
 
+async def _move_in(stage: Stage, children: int) -> None:
+    """The invented clinic lives through its last weeks on a clock of its own; then the stage's clock beats again."""
+    await seed(stage.coachbot, stage.clock.now, children)
+    await stage.coachbot.settle()
+
+
 async def _stop(task: "asyncio.Task[None]") -> None:
     task.cancel()
     with contextlib.suppress(asyncio.CancelledError):
         await task
 
 
-def build_page(*, port: int = 0, children: int = 0) -> Starlette:
-    """Phones and desk as one application; `port` is where it will be served."""
-    show = Show(port=port, children=children)
+def build_page(*, port: int = 0, children: int = 0, texting: Collection[str] = ()) -> Starlette:
+    """Phones and desk as one application; `port` is where it will be served, `texting` have text messages only."""
+    show = Show(port=port, children=children, texting=frozenset(texting))
 
     @asynccontextmanager
     async def lifespan(_: Starlette) -> AsyncIterator[None]:
@@ -128,7 +138,7 @@ def build_page(*, port: int = 0, children: int = 0) -> Starlette:
     return app
 
 
-def serve(port: int, *, browser: bool) -> None:
+def serve(port: int, *, browser: bool, texting: Collection[str] = ()) -> None:
     """Serve the page until interrupted; with `browser`, open it in one."""
     logs.configure("console")
     url = f"http://{HOST}:{port}/phones/"
@@ -136,7 +146,7 @@ def serve(port: int, *, browser: bool) -> None:
     if browser:
         with contextlib.suppress(webbrowser.Error):
             webbrowser.open(url)
-    uvicorn.run(build_page(port=port, children=CHILDREN), host=HOST, port=port, log_level="warning")
+    uvicorn.run(build_page(port=port, children=CHILDREN, texting=texting), host=HOST, port=port, log_level="warning")
 
 
 async def _page(request: Request) -> Response:
@@ -185,7 +195,11 @@ async def _deeds(show: Show, wanted: Mapping[str, Any]) -> None:
         case "press":
             await stage.press(_phone(wanted), str(wanted["data"]))
         case "invite":
-            await stage.write(_phone(wanted), f"/start {stage.codes[INVITED[_phone(wanted)]]}")
+            code = stage.codes[INVITED[_phone(wanted)]]
+            await stage.write(_phone(wanted), code if _phone(wanted) in stage.texting else f"/start {code}")
+        case "text":
+            show.texting ^= {_phone(wanted)}
+            await show.begin()
         case "step" if wanted["step"] == "bedtime":
             await stage.to_bedtime()
         case "step":
@@ -218,17 +232,21 @@ def _shown(show: Show) -> dict[str, Any]:
     return {
         "key": {"password": show.password, "code": show.key.at(stage.clock.now) if show.key else ""},
         "clock": f"{here:%A %d %B %Y, %H:%M}",
+        "texting": sorted(stage.texting),
         "phones": {
-            phone: [_message(one, phone, number) for number, one in enumerate(stage.spoken[phone])] for phone in PHONES
+            phone: [_message(stage, one, phone, number) for number, one in enumerate(stage.spoken[phone])]
+            for phone in PHONES
         },
     }
 
 
-def _message(one: Spoken, phone: str, number: int) -> dict[str, Any]:
+def _message(stage: Stage, one: Spoken, phone: str, number: int) -> dict[str, Any]:
     here = f"{local(one.at, FAMILY.zone):%a %H:%M}"
+    words = one.sent.text if one.sent else one.own or ""
+    cost = {"segments": segments(words)} if phone in stage.texting else {}
     if one.sent is None:
-        return {"at": here, "own": one.own}
-    return {"at": here, "text": one.sent.text, "buttons": one.sent.buttons, **_attached(one.sent, phone, number)}
+        return {"at": here, "own": words, **cost}
+    return {"at": here, "text": words, "buttons": one.sent.buttons, **cost, **_attached(one.sent, phone, number)}
 
 
 def _attached(sent: Outgoing, phone: str, number: int) -> dict[str, str]:

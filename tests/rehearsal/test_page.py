@@ -54,6 +54,20 @@ def page(address: str) -> Iterator[Page]:
 
 
 @pytest.mark.browser
+def test_a_phone_can_be_one_for_text_messages(page: Page) -> None:
+    """All starts over; the code is texted, nothing has a button, and each message shows what it costs."""
+    parent = page.locator("[data-phone=parent]")
+    parent.get_by_role("button", name="By text message").click()
+    expect(parent.get_by_role("button", name="By text message")).to_have_attribute("aria-pressed", "true")
+    parent.locator(".invite").click()
+    expect(parent.locator(".talk li:last-child")).to_contain_text("Reply YES or NO")
+    expect(parent.locator(".talk li:last-child")).to_contain_text(re.compile(r"Segments: [2-5]$"))
+    expect(parent.locator(".talk li button")).to_have_count(0)
+    parent.get_by_role("button", name="By text message").click()
+    expect(parent.locator(".invite")).to_be_visible()
+
+
+@pytest.mark.browser
 def test_a_night_is_played_by_tapping(page: Page, tmp_path: Path) -> None:
     """Invitation, consent, lesson, the first night's buttons; then a choking reply climbs on the clinician's phone."""
     parent, child, clinician = (page.locator(f"[data-phone={name}]") for name in ("parent", "child", "clinician"))

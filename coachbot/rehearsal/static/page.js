@@ -30,10 +30,11 @@ function draw(shown) {
   document.getElementById("code").textContent = shown.key.code;
   for (const [name, phone] of phones) {
     const talk = phone.querySelector(".talk");
+    phone.querySelector("[data-what=text]").setAttribute("aria-pressed", shown.texting.includes(name));
     const messages = shown.phones[name];
     if (messages.length < Number(talk.dataset.drawn || 0)) talk.dataset.drawn = 0;
     if (!Number(talk.dataset.drawn || 0) && messages.length) talk.replaceChildren();
-    for (const message of messages.slice(Number(talk.dataset.drawn || 0))) talk.append(bubble(message));
+    for (const message of messages.slice(Number(talk.dataset.drawn || 0))) talk.append(bubble(message, talk.dataset.segments));
     if (messages.length !== Number(talk.dataset.drawn || 0)) talk.scrollTop = talk.scrollHeight;
     talk.dataset.drawn = messages.length;
     const invite = phone.querySelector(".invite");
@@ -41,7 +42,7 @@ function draw(shown) {
   }
 }
 
-function bubble(message) {
+function bubble(message, segments) {
   const item = document.createElement("li");
   if (message.own) item.className = "own";
   if (message.picture) {
@@ -60,7 +61,7 @@ function bubble(message) {
   }
   for (const row of message.buttons || []) item.append(buttons(row));
   const time = document.createElement("time");
-  time.textContent = message.at;
+  time.textContent = message.segments ? `${message.at} · ${segments.replace("%", message.segments)}` : message.at;
   item.append(time);
   return item;
 }
