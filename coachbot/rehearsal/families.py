@@ -83,7 +83,7 @@ class Fortnight:
         self.child = InventedChild(self.invented.likes, self.invented.grows)
 
     async def run(self) -> None:
-        """From the invitation to the end of the programme."""
+        """From the invitation to the end of the programme, and to the last words that the family has for us."""
         for phone, role in self.invented.phones.items():
             await self._join(phone, role)
         for evening in range(MOST_EVENINGS):
@@ -91,7 +91,7 @@ class Fortnight:
             for line in self.invented.evenings.get(evening, (f"{self.invented.by}: {TAPS}",)):
                 await self._act(line)
             await self.stage.forward(self.stage.case.protocol.close_after)
-            if self.stage.case.state is State.FINISHED:
+            if self.stage.case.state is State.FINISHED and evening >= max(self.invented.evenings):
                 break
 
     async def _join(self, phone: str, role: Role) -> None:

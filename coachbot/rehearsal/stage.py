@@ -12,8 +12,10 @@ from coachbot.bootstrap import Coachbot, build
 from coachbot.channels.base import Outgoing
 from coachbot.channels.rehearsal import RehearsalChannel
 from coachbot.coach.case import Case, Role
+from coachbot.programme.protocol import Protocol
 from coachbot.programme.screening import Neck
 from coachbot.programme.zones import instant, local
+from coachbot.service import defaults
 from coachbot.service.enrolling import Enrolled, Family, Screened, enrol, new_seed
 from coachbot.store import Store, Transaction, new_key
 
@@ -170,7 +172,9 @@ async def cast(
     def enrolled(tx: Transaction) -> Enrolled:
         for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):
             channel = texts if phone in texting else phones
-            tx.clinicians.add(name, clock.now, duty=duty, reach=(channel.name, phone))
+            tx.clinicians.add(name, clock.now, role="lead", duty=duty, reach=(channel.name, phone))
+        usual = Protocol(emergency_number=EMERGENCY_NUMBER)
+        defaults.write(tx, defaults.Defaults(zone=wanted.zone, protocol=usual))
         return enrol(tx, wanted, emergency_number=EMERGENCY_NUMBER, seed=new_seed(tx), now=clock.now)
 
     done = await store.transact(enrolled)

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from datetime import datetime
 from itertools import groupby
+from pathlib import Path
 
-from coachbot.channels.base import Outgoing
 from coachbot.programme.zones import local
 from coachbot.rehearsal.stage import Spoken, Stage
 from coachbot.voice.wording import Wording
@@ -41,16 +41,12 @@ def _parts(wording: Wording, language: str, spoken: Spoken) -> Iterator[str]:
     if spoken.sent is None:
         yield spoken.own or ""
         return
-    yield from _enclosed(wording, language, spoken.sent)
+    if file := spoken.sent.file:
+        kind = "picture" if file.media.startswith("image/") else "file"
+        yield wording.text(language, f"transcript-{kind}", name=Path(file.name).stem)
     yield spoken.sent.text
     if spoken.sent.buttons:
         yield "\n".join(" ".join(f"[{label}]" for label, _ in row) for row in spoken.sent.buttons)
-
-
-def _enclosed(wording: Wording, language: str, sent: Outgoing) -> Iterator[str]:
-    if sent.file:
-        name = sent.file.name.removesuffix(".png")
-        yield wording.text(language, "transcript-file", name=name)
 
 
 def _quoted(part: str) -> str:
