@@ -8,7 +8,10 @@ welcome = { $tone ->
     [teen] Hi { $child }. I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. An adult is there each time.
    *[middle] Hi { $child }! I am your swallow coach. We start at { $bedtime } with a short lesson. Then come { $nights } nights, five minutes each. A grown-up is there each time.
 }
-welcome-also = Hi { $child }! I am your swallow coach. I write each night at { $bedtime }. If you need help fast, do not wait for me. Tell a grown-up or call { $emergency }.
+welcome-also = { $tone ->
+    [teen] Hi { $child }. I am your swallow coach. I write each night at { $bedtime }. If you need help fast, do not wait for me. Tell an adult or call { $emergency }.
+   *[middle] Hi { $child }! I am your swallow coach. I write each night at { $bedtime }. If you need help fast, do not wait for me. Tell a grown-up or call { $emergency }.
+}
 
 ## Lesson
 
@@ -145,7 +148,7 @@ paused = We take a break now. I will be here when you come back.
 paused-until = We take a break now. I write again on { $day }.
 paused-reply = Thank you for telling me! Your clinic can read it. We are still on a break.
 resumed = Good to have you back! We go on at { $bedtime }.
-bedtime-changed = New time! I will write at { $bedtime }.
+bedtime-changed = New time! I will write at { $bedtime }. If your moves for tonight are here, you can do them then.
 bedtime-outside = I can just write from { $earliest } to { $latest }. Ask a grown-up for a time in there.
 candy-changed = You get a new candy: a { candy }. It starts next night.
 stopped = We stop here. Thank you for each try. Bye, { $child }!
@@ -322,7 +325,10 @@ tip-taste-1 = { $tone ->
     [teen] A tip: take a cold sip first. Then you can't taste so much.
    *[middle] Try this game: take a cold sip first. It makes your tongue sleepy. Then it can't taste much.
 }
-tip-taste-2 = Does it taste bad? Tell a grown-up. Your clinic can pick a new one.
+tip-taste-2 = { $tone ->
+    [teen] Does it taste bad? Tell an adult. Your clinic can pick a new one.
+   *[middle] Does it taste bad? Tell a grown-up. Your clinic can pick a new one.
+}
 tip-tired-1 = { $tone ->
     [teen] A tip: stand up and stretch first. Then sit down and do one.
    *[middle] Try this game: shake your arms, shake your legs, and stop. Now you are awake for one swallow.

@@ -40,4 +40,5 @@ auto-report = The follow-up report is in { $path }
 
 transcript-own = **{ $time } { $phones }**
 transcript-sent = **{ $time }** to { $phones }
-transcript-file = [picture: { $name }]
+transcript-picture = [picture: { $name }]
+transcript-file = [file: { $name }]

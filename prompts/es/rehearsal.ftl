@@ -40,4 +40,5 @@ auto-report = El informe está en { $path }
 
 transcript-own = **{ $time } { $phones }**
 transcript-sent = **{ $time }** a { $phones }
-transcript-file = [imagen: { $name }]
+transcript-picture = [imagen: { $name }]
+transcript-file = [archivo: { $name }]

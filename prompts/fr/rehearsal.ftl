@@ -40,4 +40,5 @@ auto-report = Le bilan est dans { $path }
 
 transcript-own = **{ $time } { $phones }**
 transcript-sent = **{ $time }** à { $phones }
-transcript-file = [image: { $name }]
+transcript-picture = [image: { $name }]
+transcript-file = [fichier: { $name }]
