@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import msgspec
-from sqlalchemy import Connection, Row, Select, and_, exists, func, select
+from sqlalchemy import Connection, Row, Select, and_, func, select
 
 from coachbot.store.dialects import insert_or_ignore
 from coachbot.store.documents import encode
@@ -97,11 +97,13 @@ class Messages:
             contacts.c.address_hash.in_(hashes), contacts.c.channel == channel
         )
         found = self._connection.execute(writer).all()
+        if not found:
+            return False
         theirs = and_(
             outbox.c.case_id.in_([row.case_id for row in found]), outbox.c.contact_id.in_([row.id for row in found])
         )
         sent = and_(outbox.c.status.in_(["sent", "unknown"]), outbox.c.settled_at.between(after, before))
-        return self._connection.execute(select(exists().where(theirs, sent))).scalar_one()
+        return self._connection.execute(select(outbox.c.id).where(theirs, sent).limit(1)).first() is not None
 
     def _hashes(self, channel: str, address: str) -> list[bytes]:
         return self._sealer.lookups(Purpose.ADDRESS, f"{channel}:{address}")

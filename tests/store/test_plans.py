@@ -39,6 +39,12 @@ def claim(tx: Transaction) -> None:
     assert tx.outbox.claim(EVENING, 10, MINUTE)
 
 
+def unnamed(tx: Transaction) -> None:
+    """The same words twice by a channel that gives them no name."""
+    for _ in range(2):
+        tx.messages.receive("sms", None, "777", text="4", button=None, at=EVENING)
+
+
 @pytest.mark.parametrize(
     ("work", "indexes"),
     [
@@ -53,6 +59,9 @@ def claim(tx: Transaction) -> None:
         (lambda tx: tx.people.deactivate(1, EVENING), ["ix_outbox_line"]),
         (lambda tx: tx.conversation(1), ["ix_outbox_case_id", "ix_messages_case_id"]),
         (lambda tx: list(tx.cases.history(1)), []),
+        (unnamed, ["ix_messages_address_hash", "ix_contacts_address"]),
+        (lambda tx: tx.messages.asked_which("sms", "777", EVENING), ["ix_messages_address_hash"]),
+        (lambda tx: tx.deliveries.find("sms", ["1", "2"], "777"), ["ix_deliveries_name"]),
     ],
 )
 def test_work_is_found_by_index(sqlite_url: str, work: Callable[[Transaction], object], indexes: list[str]) -> None:
