@@ -223,7 +223,7 @@ ended = Tu clínica dice que ya está. Gracias por todo lo que probaste, { $chil
 
 ## Ánimo
 
-cheer-first-night-1 = ¡La noche uno ya está! Probaste. Así se empieza.
+cheer-first-night-1 = ¡La primera noche ya está! Probaste. Así se empieza.
 cheer-first-night-2 = Ya sabes cómo va. ¡Gracias por tu primera noche!
 cheer-first-night-3 = Te sentaste y probaste. ¡Hace falta valor!
 cheer-first-night-hard-1 = Costó, y probaste. No hacía falta más.

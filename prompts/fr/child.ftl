@@ -223,7 +223,7 @@ ended = Ta clinique dit que c'est fini. Merci pour chaque essai, { $child } !
 
 ## Courage
 
-cheer-first-night-1 = Le soir un est fait ! Tu as essayé. C'est comme ça qu'on commence.
+cheer-first-night-1 = Le premier soir est fait ! Tu as essayé. C'est comme ça qu'on commence.
 cheer-first-night-2 = Tu sais comment ça se passe. Merci pour ce premier soir !
 cheer-first-night-3 = Tu as pris place et tu as essayé. Il faut du cran !
 cheer-first-night-hard-1 = C'était dur, et tu as essayé. C'est tout ce qu'il fallait.
