@@ -9,13 +9,14 @@ from coachbot.coach.actions import Urgency
 from coachbot.coach.case import Role, State, Status
 from coachbot.coach.events import Event
 from coachbot.desk import accounts, alerts, app, caseload, clinic, deeds, enrol, wording
-from coachbot.desk.wording import Wording, WordingError
+from coachbot.desk.wording import Wording
 from coachbot.programme.protocol import CandyKind, Who
 from coachbot.programme.screening import Caution, Neck, Stop
 from coachbot.reading.readings import Word
 from coachbot.store.envelopes import Status as Sent
 from coachbot.triage import Level
 from coachbot.voice.sources import default_folder, read
+from coachbot.voice.wording import WordingError
 
 CODE = Path(app.__file__).parent
 NAMED = (
