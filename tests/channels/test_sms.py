@@ -222,6 +222,15 @@ async def test_a_wrong_password_is_said_at_once(smsc_peer: SmscPeer, inbox: Inbo
     await one.stop()
 
 
+async def test_a_wrong_password_holds_up_a_process_that_only_sends(smsc_peer: SmscPeer) -> None:
+    """Nothing has left, and somebody must set another; each try asks anew."""
+    one = made(smsc_peer, password="wrong")
+    for _ in range(2):
+        receipt = await one.send(Outgoing(address=PARENT, text="hello"))
+        assert (receipt.ending, receipt.wait) == (Ending.LATER, timedelta(minutes=1))
+    await one.stop()
+
+
 async def test_a_process_that_only_sends_does_not_hear(channel: SmsChannel, smsc_peer: SmscPeer) -> None:
     """It binds to send, so that what families write goes to the process that keeps it."""
     assert (await channel.send(Outgoing(address=PARENT, text="hello"))).ending is Ending.SENT

@@ -10,7 +10,7 @@ import structlog
 from coachbot.channels.base import ChannelError, Ending, Hear, Outgoing, Receipt, Receive, Report
 from coachbot.channels.pace import Pace
 from coachbot.channels.sms import receipts
-from coachbot.channels.sms.endings import OK, THROTTLED, ending
+from coachbot.channels.sms.endings import OK, SETTING_WAIT, THROTTLED, ending
 from coachbot.channels.sms.incoming import HEADED, NAME, incoming, sender
 from coachbot.channels.sms.line import LOST, Account, Line
 from coachbot.channels.sms.numbers import e164, typed
@@ -96,6 +96,8 @@ class SmsChannel:
                 return await self._send(to, pieces, message.expires, names)
         except TimeoutError:
             return Receipt(ending=Ending.UNKNOWN if names else Ending.LATER)
+        except ChannelError:
+            return Receipt(ending=Ending.LATER, wait=SETTING_WAIT)
 
     async def _send(
         self, to: tuple[int, int, str], pieces: tuple[Segment, ...], expires: datetime | None, names: list[str]

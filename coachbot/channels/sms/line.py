@@ -66,7 +66,7 @@ class Line:
         Raises:
             ChannelError: if the SMSC does not know us.
         """
-        if self._task and (self.listening or not listening):
+        if self._task and not self._task.done() and (self.listening or not listening):
             return
         await self.end()
         self.listening = listening
