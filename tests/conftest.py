@@ -1,5 +1,6 @@
 """Fixtures for all rooms: a store over each of the two databases."""
 
+import logging
 import os
 import shutil
 from collections.abc import Iterator
@@ -8,6 +9,7 @@ from pathlib import Path
 
 import psycopg
 import pytest
+import structlog
 from sqlalchemy import make_url
 
 from coachbot.store import Store
@@ -18,6 +20,15 @@ KEY = "Zm9yIHRlc3RzIG9ubHksIG5ldmVyIGZvciBhIGNsaW4="
 
 SERVER = os.environ.get("COACHBOT_TEST_POSTGRES", "postgresql+psycopg://root@127.0.0.1:5432/postgres")
 """A PostgreSQL server on which the tests may make a database of their own and drop it again."""
+
+
+@pytest.fixture(autouse=True)
+def _logging_as_it_was() -> Iterator[None]:
+    """Whatever a test, or a command that it runs, does to logging ends with it."""
+    handlers = logging.getLogger().handlers[:]
+    yield
+    logging.getLogger().handlers[:] = handlers
+    structlog.reset_defaults()
 
 
 @pytest.fixture(scope="session")

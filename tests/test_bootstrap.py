@@ -2,7 +2,6 @@
 
 import json
 import logging
-from collections.abc import Iterator
 
 import pytest
 import structlog
@@ -53,12 +52,3 @@ def test_logs_are_json_lines_without_anybody_s_words(capsys: pytest.CaptureFixtu
 def raise_with(words: str) -> None:
     """Fail with somebody's words in the message."""
     raise ValueError(words)
-
-
-@pytest.fixture(autouse=True)
-def untouched_logging() -> Iterator[None]:
-    """Leave logging as it was."""
-    handlers = logging.getLogger().handlers[:]
-    yield
-    logging.getLogger().handlers[:] = handlers
-    structlog.reset_defaults()

@@ -103,6 +103,7 @@ class Night:
     best_asked: bool = False
     note: str | None = None
     note_asked: bool = False
+    asked: tuple[tuple[int, str], ...] = ()
 
     def mark(self, position: Position) -> Mark | None:
         """The mark of a position, or None while there is none."""

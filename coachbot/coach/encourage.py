@@ -26,7 +26,7 @@ STEP_UP = 0.5
 HARD = 2.5
 """The mean rating up to which a night was a hard one, and `LOW` the single rating that deserves a tip."""
 
-LOW = 2
+LOW = 1
 
 USUAL_CAUSES = (Cause.FRONT, Cause.WATER, Cause.SLOUCH)
 """The usual troubles, tried in turn where nobody said what went wrong."""
@@ -118,7 +118,7 @@ def _cheer(turn: Turn, situations: Sequence[Situation], *, night: int) -> list[L
 
 
 def _guessed(night: Night) -> Sequence[Cause]:
-    hard = any(swallow.mark is Word.NOT_DOWN or swallow.mark in range(1, LOW + 1) for swallow in night.swallows)
+    hard = any(swallow.mark is Word.NOT_DOWN or swallow.mark == LOW for swallow in night.swallows)
     first = night.number % len(USUAL_CAUSES)
     return (*USUAL_CAUSES[first:], *USUAL_CAUSES[:first]) if hard else ()
 

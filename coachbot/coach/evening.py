@@ -1,7 +1,8 @@
 """A night, from the prompt at bedtime to its close."""
 
+from collections.abc import Iterable
 from datetime import date, timedelta
-from typing import Unpack
+from typing import Unpack, cast
 
 from coachbot.coach import alerts, encourage
 from coachbot.coach.actions import Button, Line, Urgency
@@ -97,6 +98,20 @@ def ask(turn: Turn, *contacts: Contact, first: tuple[Line, ...] = (), **how: Unp
         return
     words, buttons = _question(night, asked)
     turn.say_all(*first, words, to=contacts, buttons=buttons, **how)
+    _put(turn, contacts, asked)
+
+
+def last_asked(night: Night, contact: Contact) -> Asking | None:
+    """What this chat was asked last: with two phones, one may still show a question that the other has answered."""
+    asked = dict(night.asked).get(contact.id)
+    if asked in ("best", "note"):
+        return cast("Asking", asked)
+    return Position(asked) if asked else None
+
+
+def _put(turn: Turn, contacts: Iterable[Contact], asked: Asking) -> None:
+    put = {**dict(turn.case.nights[-1].asked), **{contact.id: str(asked) for contact in contacts}}
+    turn.change_night(asked=tuple(put.items()))
 
 
 def complete(turn: Turn, first: tuple[Line, ...] = ()) -> None:
@@ -106,7 +121,8 @@ def complete(turn: Turn, first: tuple[Line, ...] = ()) -> None:
     lines = [*first, line("night-done", marks=tuple((swallow.position, swallow.mark) for swallow in night.swallows))]
     if night.best:
         lines.append(line("night-best", position=night.best))
-    lines += encourage.closing_words(turn)
+    if not turn.case.complete:
+        lines += encourage.closing_words(turn)
     turn.say_all(*lines)
     if turn.case.complete:
         finish(turn)
@@ -150,6 +166,7 @@ def _prompt(turn: Turn) -> None:
         picture="order-" + "-".join(order),
         expires=last_useful(case, day),
     )
+    _put(turn, case.contacts, order[0])
 
 
 def undelivered(turn: Turn) -> None:

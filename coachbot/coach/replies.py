@@ -81,9 +81,25 @@ def _answered(turn: Turn, contact: Contact, event: Replied) -> bool:
     if night is None:
         return False
     asked = evening.asking(night) or "all"
+    if evening.last_asked(night, contact) != asked:
+        return _overtaken(turn, contact, event, night)
     reading = _read(contact, event.text, night, asked)
     if reading.ratings or reading.best or asked == "note":
         _answer(turn, contact, event, asked, reading)
+        return True
+    return False
+
+
+def _overtaken(turn: Turn, contact: Contact, event: Replied, night: Night) -> bool:
+    """Another phone has answered what this one was asked: take what says by itself what it is about, else ask anew."""
+    reading = read(event.text, lang=contact.language, order=night.order, asking="all")
+    if reading.ratings or reading.best:
+        _answer(turn, contact, event, "all", reading)
+        return True
+    asked = evening.last_asked(night, contact)
+    bare = read(event.text, lang=contact.language, order=night.order, asking=asked or "all")
+    if bare.ratings or bare.best or asked == "note":
+        evening.ask(turn, contact)
         return True
     return False
 

@@ -23,7 +23,11 @@ def grant(turn: Turn, contact: Contact, request: Request) -> bool:
     granted = _GRANTS.get(request.wish)
     if granted is None or turn.case.state not in granted.states:
         return False
+    if request.wish is Wish.NOT_TONIGHT and not _tonight(turn):
+        return False
     if contact.role is Role.CHILD and granted.adult:
+        if request.wish is Wish.STOP and _tonight(turn):
+            _not_tonight(turn, contact, request)
         turn.say(contact.id, line("only-parent"))
     else:
         granted.do(turn, contact, request)
@@ -140,9 +144,19 @@ def _lesson(turn: Turn, contact: Contact, _: Request) -> None:
         lesson.repeat(turn)
 
 
+def _tonight(turn: Turn) -> bool:
+    """Whether there is still something of tonight to leave out."""
+    today = local(turn.now, turn.case.zone).date()
+    return bool(turn.case.open_night or turn.case.lesson_open or turn.case.next_evening == today)
+
+
 def _not_tonight(turn: Turn, contact: Contact, _: Request) -> None:
+    """End what is open; before bedtime, leave tonight out, which is not a missed night."""
     evening.close(turn)
     lesson.put_off(turn)
+    today = local(turn.now, turn.case.zone).date()
+    if turn.case.next_evening == today:
+        turn.change(next_evening=today + timedelta(days=1))
     turn.say_all(line("tonight-over"))
 
 

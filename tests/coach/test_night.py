@@ -223,7 +223,7 @@ def test_the_cheer_fits_what_happened() -> None:
 
 def test_a_hard_first_night_and_one_where_nothing_went_down() -> None:
     """Both are met as what they are, with a tip."""
-    assert any(text.startswith("tip-") for text in Conversation().learns().practises("22222").texts())
+    assert any(text.startswith("tip-") for text in Conversation().learns().practises("12222").texts())
     Conversation().learns().practises("22222").hears("cheer-first-night-hard-1")
     Conversation().learns().practises("-----").hears("cheer-nothing-down-1")
 
@@ -346,3 +346,34 @@ def test_the_next_prompt_closes_a_night_that_is_still_open() -> None:
     talk.wakes_next_day("19:31").hears("night-prompt")
 
     assert [night.status for night in talk.case.nights[:-1]] == [Status.FINISHED, Status.MISSED]
+
+
+def test_a_bare_answer_belongs_to_the_question_that_its_own_phone_shows() -> None:
+    """The child has rated the first; the parent's "4" to the same question is not put down for the second."""
+    talk = with_child().at("19:30")
+    order = talk.case.nights[0].order
+    talk.presses(f"rate:1:{order[0]}:2", CHILD)
+
+    talk.says("4", PARENT).hears("ask-swallow", contact=PARENT)
+    assert talk.case.nights[0].mark(order[0]) == 2
+    assert talk.case.nights[0].mark(order[1]) is None
+    talk.says("5", PARENT)
+    assert talk.case.nights[0].mark(order[1]) == 5
+
+
+def test_an_answer_that_names_its_position_counts_from_any_phone() -> None:
+    """Whatever that phone was asked last; words that answer nothing are asked again."""
+    talk = with_child().at("19:30")
+    order = talk.case.nights[0].order
+    talk.presses(f"rate:1:{order[0]}:2", CHILD).says(f"{order[2]} was 3", PARENT)
+
+    assert talk.case.nights[0].mark(order[2]) == 3
+    talk.presses(f"rate:1:{order[1]}:2", CHILD).says("eleventy", CHILD).hears("unclear-swallow", contact=CHILD)
+    talk.presses(f"rate:1:{order[3]}:2", PARENT).says("eleventy", CHILD).hears("unclear-swallow", contact=CHILD)
+
+
+def test_the_last_night_ends_without_cheer_or_tip() -> None:
+    """The wrap-up speaks for itself."""
+    talk = Conversation(invited(short(1))).learns().practises("1-111").hears("night-done", "finish")
+
+    assert not [text for text in talk.texts() if text.startswith(("cheer-", "tip-"))]

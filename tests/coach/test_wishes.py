@@ -191,3 +191,25 @@ def test_a_wish_that_means_nothing_here_is_read_on() -> None:
 
 def _unread(talk: Conversation) -> bool:
     return any(isinstance(action, MarkUnread) for action in talk.actions)
+
+
+def test_not_tonight_before_bedtime_leaves_the_evening_out() -> None:
+    """No order comes tonight, and it is not a missed night."""
+    talk = running().at("15:00").says("not tonight").hears("tonight-over").at("19:30").hears_nothing()
+
+    talk.at("19:30").hears("night-prompt")
+    assert talk.case.missed_in_a_row == 0
+
+
+def test_not_tonight_when_tonight_is_over_is_just_words() -> None:
+    """It is not told to everybody once more."""
+    running().says("not tonight").hears("passed-on")
+
+
+def test_a_child_s_stop_ends_tonight_and_leaves_the_rest_to_the_adult() -> None:
+    """Nobody is asked to go on after that word."""
+    talk = with_child().at("19:30").says("stop", CHILD).hears("only-parent", contact=CHILD)
+
+    assert talk.case.open_night is None
+    talk.hears("tonight-over", contact=PARENT)
+    assert talk.case.state is State.PRACTISING

@@ -1,7 +1,6 @@
 """What a text message costs, against the published alphabet and sizes."""
 
-from importlib import import_module
-
+import gsm0338
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -10,10 +9,21 @@ from coachbot.voice.gsm import ALPHABET, EXTENSION, fold, segments
 
 
 def test_the_alphabet_is_that_of_an_independent_library() -> None:
-    """3GPP TS 23.038 section 6.2.1, as an SMPP library has it."""
-    codec = import_module("aiosmpplib.codec")
-    assert set(codec.GSM_BASIC_DECODE_MAP.values()) - {"\x1b"} == ALPHABET
-    assert set(codec.GSM_EXTENDED_DECODE_MAP.values()) == EXTENSION
+    """3GPP TS 23.038 section 6.2.1, as the registry package `gsm0338` has it: one septet each, two in the extension."""
+    codec = gsm0338.Codec()
+    sizes = {letter: len(codec.encode(letter)[0]) for letter in ALPHABET | EXTENSION}
+
+    assert {letter for letter, size in sizes.items() if size == 1} == ALPHABET
+    assert {letter for letter, size in sizes.items() if size == 2} == EXTENSION
+    everything = [chr(code) for code in range(0x3000) if _encodes(codec, chr(code))]
+    assert set(everything) - {"\x1b", "\x0c"} == (ALPHABET | EXTENSION) - {"\x0c"}
+
+
+def _encodes(codec: gsm0338.Codec, letter: str) -> bool:
+    try:
+        return bool(codec.encode(letter)[0])
+    except UnicodeEncodeError:
+        return False
 
 
 def test_the_alphabet_has_as_many_letters_as_the_standard_says() -> None:
