@@ -14,7 +14,8 @@ from coachbot.programme.positions import Position
 from coachbot.programme.zones import instant, local
 from coachbot.reading import Asking, Mark, Word
 
-PROMPT = "prompt"
+PROMPT, CHEER = "prompt", "cheer"
+"""What the keys of a night's two messages begin with: the cheer goes before, so that the order stays short."""
 
 
 def asking(night: Night) -> Asking | None:
@@ -154,8 +155,9 @@ def _prompt(turn: Turn) -> None:
         candy=candy.kind,
         size=candy.size_mm,
     )
+    if first:
+        turn.say_all(*first, urgency=Urgency.PROMPT, key=f"{CHEER}:{day}", expires=last_useful(case, day))
     turn.say_all(
-        *first,
         told,
         line("night-howto"),
         line("night-safety"),

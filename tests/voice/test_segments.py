@@ -118,12 +118,14 @@ def test_the_nightly_prompt_as_it_goes_out_takes_two_segments(
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_a_night_with_a_cheer_before_it_takes_one_segment_more(catalogue: Catalogue, language: str) -> None:
-    """After missed nights a kind word is worth it; it is the exception."""
+def test_a_cheer_before_a_night_is_a_message_of_its_own(catalogue: Catalogue, language: str) -> None:
+    """After missed nights a kind word is worth a segment; the night's order keeps to its two."""
     talk = Conversation(replace(invited(), child=Child(name=CHILD, birth_year=2017), language=language))
     talk.learns().misses().at("19:30")
-    [told] = [say.lines for say in talk.heard if say.key.startswith("prompt:")]
+    cheer, told = (say.lines for say in talk.heard if say.key.startswith(("cheer:", "prompt:")))
     reader = Reader(audience=Audience.PARENT, language=language, channel="sms", to={})
+    common = common_values(talk.case, talk.now)
 
-    assert told[0].id.startswith("cheer-one-missed")
-    assert len(cut(Writer(catalogue).words(told, reader, common_values(talk.case, talk.now)))) <= 3
+    assert cheer[0].id.startswith("cheer-one-missed")
+    assert len(cut(Writer(catalogue).words(cheer, reader, common))) == 1
+    assert len(cut(Writer(catalogue).words(told, reader, common))) <= 2
