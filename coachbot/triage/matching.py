@@ -2,6 +2,7 @@
 
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
 from typing import Generic, NamedTuple, TypeVar
 
 from coachbot.triage.rulebook import Part
@@ -10,6 +11,7 @@ from coachbot.triage.words import BREAK, QUESTION
 Meaning = TypeVar("Meaning")
 Symbols = Sequence[frozenset[str]]
 _ENDS = frozenset({BREAK, QUESTION})
+_CACHE = 65536
 
 
 class Hit(NamedTuple, Generic[Meaning]):
@@ -31,19 +33,22 @@ class Matcher(Generic[Meaning]):
             anchor = _rarest(row, uses)
             for symbol in row[anchor].symbols:
                 self._index[symbol].append((row, anchor, meaning))
+        self._starting_at = lru_cache(maxsize=_CACHE)(self._anchored)
+
+    def _anchored(self, symbols: frozenset[str]) -> tuple[tuple[tuple[Part, ...], int, Meaning], ...]:
+        """The patterns whose rarest part a word with these symbols fits."""
+        return tuple(pattern for symbol in symbols for pattern in self._index.get(symbol, ()))
 
     def find(self, words: Symbols) -> Iterator[Hit[Meaning]]:
         """Every place where a pattern stands; a pattern is given once for each word that its rarest part fits."""
-        index = self._index
         for place, symbols in enumerate(words):
-            for symbol in symbols:
-                for row, anchor, meaning in index.get(symbol, ()):
-                    last = _forward(words, row, anchor, place)
-                    if last is None:
-                        continue
-                    first = _backward(words, row, anchor, place)
-                    if first is not None:
-                        yield Hit(first, last, meaning)
+            for row, anchor, meaning in self._starting_at(symbols):
+                last = _forward(words, row, anchor, place)
+                if last is None:
+                    continue
+                first = _backward(words, row, anchor, place)
+                if first is not None:
+                    yield Hit(first, last, meaning)
 
 
 def _rarest(row: tuple[Part, ...], uses: Counter[str]) -> int:
