@@ -2,7 +2,8 @@
 
 The sentences are our own. A training line may hold alternatives, ``(she|he) is (coughing|wheezing)``: a few of the
 sentences that it stands for are drawn. Some are drawn again with a slip of the keyboard, or joined to an everyday
-reply, as people write. All draws are seeded, so that the same data give the same weights. About three minutes on a core.
+reply, as people write. All draws are seeded, so that the same data give the same weights.
+About two minutes on a core.
 """
 
 import hashlib
