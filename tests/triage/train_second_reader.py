@@ -34,7 +34,7 @@ DRAWS, DRAWS_NONE = 8, 13
 NONE_WEIGHT = 2.0
 DEVELOPMENT_WEIGHT = 2.0
 STRENGTH = 10.0
-THRESHOLDS = (0.4, 0.35, 0.4, 0.45, 0.8)
+THRESHOLDS = (0.4, 0.4, 0.45, 0.45, 0.8)
 """How sure the reader must be of emergency, urgent, concern, medicine; and of any of them against the rules."""
 JOINS = {
     "en": (", ", " ", " and ", " but ", ". "),
