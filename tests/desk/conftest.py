@@ -1,6 +1,7 @@
 """A desk over an empty store, and people who are signed in."""
 
 from collections.abc import Iterator
+from functools import cache
 
 import pytest
 from argon2 import PasswordHasher
@@ -15,14 +16,16 @@ from coachbot.voice.catalogue import Catalogue
 from conftest import KEY
 from helpers.desk_bench import ORIGIN, Bench, Browser, Clock, SignedIn
 
+_texts, _wording = cache(Catalogue.load), cache(Wording.load)
 
-@pytest.fixture(scope="session", autouse=True)
+
+@pytest.fixture(scope="module", autouse=True)
 def quick() -> Iterator[None]:
     """Texts are read once for all tests, and passwords hashed with the least work: neither changes a promise."""
-    texts, hasher = Catalogue.load(), PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
+    texts, wording = _texts(), _wording()
+    hasher = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(Catalogue, "load", lambda **_: texts)
-        wording = Wording.load()
         patch.setattr(app, "Wording", type("Read", (), {"load": staticmethod(lambda: wording)}))
         patch.setattr(accounts, "_hasher", hasher)
         patch.setattr(accounts, "_NOBODY", hasher.hash("nobody's"))
