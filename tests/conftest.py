@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+import hypothesis
 import psycopg
 import pytest
 import structlog
@@ -14,6 +15,10 @@ from sqlalchemy import make_url
 
 from coachbot.store import Store
 from coachbot.store.tables import access, metadata
+
+# How long an example takes says how busy the machine is, not whether the code is right: speed is for the benchmarks.
+hypothesis.settings.register_profile("coachbot", deadline=None, suppress_health_check=[hypothesis.HealthCheck.too_slow])
+hypothesis.settings.load_profile("coachbot")
 
 KEY = "Zm9yIHRlc3RzIG9ubHksIG5ldmVyIGZvciBhIGNsaW4="
 """32 bytes that keep no secret."""

@@ -208,7 +208,5 @@ class Family(RuleBasedStateMachine):
             assert {parent.id for parent in self.case.parents if parent.open} <= warned
 
 
-Family.TestCase.settings = settings(
-    max_examples=25, stateful_step_count=40, deadline=None, suppress_health_check=list(HealthCheck)
-)
+Family.TestCase.settings = settings(max_examples=25, stateful_step_count=40, suppress_health_check=list(HealthCheck))
 TestFamily = Family.TestCase

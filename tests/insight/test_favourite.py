@@ -168,7 +168,7 @@ def test_names_and_their_order_do_not_matter(order: tuple[Position, ...]) -> Non
     assert other.probability == found.probability
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(
     st.lists(
         st.tuples(st.integers(1, 60), st.sampled_from(FIVE), st.none() | st.integers(1, 5), st.integers(1, 5)),

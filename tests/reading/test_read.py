@@ -92,7 +92,7 @@ replies = st.text(max_size=300) | st.lists(
 nights = st.lists(st.sampled_from(NIGHT), min_size=2, max_size=5, unique=True)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(
     text=replies,
     lang=st.sampled_from(LANGUAGES),

@@ -32,7 +32,7 @@ _PIECES = st.sampled_from(
 
 
 @given(st.text(max_size=300) | st.lists(_PIECES, max_size=60).map("".join), st.sampled_from(["en", "es", "fr"]))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 def test_any_text_gets_a_verdict_with_words_of_its_own(text: str, lang: str) -> None:
     """No text is refused, and a level above none comes with its evidence and rule."""
     found = assess(text, lang=lang, sender="child")
