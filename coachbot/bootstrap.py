@@ -5,6 +5,7 @@ import socket
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from importlib import import_module
 from pathlib import Path
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
@@ -120,12 +121,18 @@ def build(
 
 
 def warm_up() -> None:
-    """Load what triage and reading know, so that no family's reply has to wait for it."""
+    """Load what triage knows, so that no alarm has to wait for it."""
     for language in LANGUAGES:
         assess("", lang=language, sender="parent")
+
+
+def read_ahead() -> None:
+    """Load what other replies need, and what estimates a favourite: without this each is loaded when first used."""
+    for language in LANGUAGES:
         request("", lang=language)
         causes("", lang=language)
         read("", lang=language, order=tuple(Position), asking="all")
+    import_module("scipy.stats")
 
 
 def process_name() -> str:

@@ -1,9 +1,10 @@
 """`coachbot serve`: the parts of the service as tasks of one process, or each as a process of its own."""
 
 import asyncio
+import gc
 import signal
 from collections.abc import Callable, Coroutine, Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from typing import Any
 
 import structlog
@@ -11,7 +12,7 @@ import uvicorn
 from starlette.routing import BaseRoute
 
 from coachbot import logs
-from coachbot.bootstrap import Coachbot, beating, build
+from coachbot.bootstrap import Coachbot, beating, build, read_ahead
 from coachbot.channels.base import Channel
 from coachbot.channels.sms import Account, SmsChannel
 from coachbot.channels.telegram import TelegramChannel
@@ -22,6 +23,9 @@ from coachbot.store import Store
 log = structlog.get_logger(__name__)
 
 PARTS = ("channels", "heartbeat", "outbox", "desk")
+
+HEAD_START = 1.0
+"""Seconds that the parts get to begin before anything is loaded that they can begin without."""
 
 
 def serve(settings: Settings, only: tuple[str, ...]) -> None:
@@ -86,12 +90,23 @@ async def _serve(settings: Settings, parts: tuple[str, ...]) -> None:
         async with asyncio.TaskGroup() as group:
             for part in parts:
                 group.create_task(_PARTS[part](coachbot, settings, stopped), name=part)
+            group.create_task(_load_the_rest(stopped), name="rest")
         log.info("stopped")
     except ExceptionGroup as group:
         # One part failed and took the others down with it: its own message is what helps.
         raise group.exceptions[0] from None
     finally:
         store.close()
+
+
+async def _load_the_rest(stopped: asyncio.Event) -> None:
+    """What no alarm needs. After it, garbage is looked for again, but only among what is made from then on."""
+    with suppress(TimeoutError):
+        await asyncio.wait_for(stopped.wait(), HEAD_START)
+        return
+    await asyncio.to_thread(read_ahead)
+    gc.freeze()
+    gc.enable()
 
 
 async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:

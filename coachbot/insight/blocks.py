@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.stats import chi2, page_trend_test, rankdata
+import scipy
 
 _MOST_EXACT = 8
 """Page's exact distribution is used up to so many ordered columns; its cost grows with their permutations."""
@@ -56,7 +56,7 @@ def friedman(rows: Sequence[Sequence[float]]) -> Difference:
     """
     values = _table(rows)
     blocks, columns = values.shape
-    ranks = np.apply_along_axis(rankdata, 1, values)
+    ranks = np.apply_along_axis(scipy.stats.rankdata, 1, values)
     between = float(((ranks.mean(axis=0) - (columns + 1) / 2) ** 2).sum()) * blocks**2
     within = float((ranks**2).sum()) - blocks * columns * (columns + 1) ** 2 / 4
     if not within:
@@ -100,7 +100,7 @@ def page(rows: Sequence[Sequence[float]]) -> Trend | None:
     exact = columns <= _MOST_EXACT
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", RuntimeWarning)
-        found = page_trend_test(values, method="exact" if exact else "asymptotic")
+        found = scipy.stats.page_trend_test(values, method="exact" if exact else "asymptotic")
     return Trend(rows=blocks, columns=columns, statistic=float(found.statistic), p=float(found.pvalue), exact=exact)
 
 
@@ -112,4 +112,6 @@ def _table(rows: Sequence[Sequence[float]]) -> "np.ndarray[tuple[int, int], np.d
 
 
 def _by_chi_squared(rows: int, columns: int, statistic: float) -> Difference:
-    return Difference(rows=rows, columns=columns, statistic=statistic, p=float(chi2.sf(statistic, columns - 1)))
+    return Difference(
+        rows=rows, columns=columns, statistic=statistic, p=float(scipy.stats.chi2.sf(statistic, columns - 1))
+    )

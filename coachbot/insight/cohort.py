@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 import numpy as np
-from scipy.stats import CensoredData, ecdf, norm, t
+import scipy
 
 from coachbot.insight.blocks import Difference, cochran
 from coachbot.insight.summary import night_favourite, value
@@ -89,7 +89,7 @@ def share(count: int, total: int) -> Share | None:
         raise ValueError(f"{count} of {total} is no share")
     if not total:
         return None
-    z = float(norm.ppf((1 + CONFIDENCE) / 2))
+    z = float(scipy.stats.norm.ppf((1 + CONFIDENCE) / 2))
     middle = (count + z**2 / 2) / (total + z**2)
     half = z / (total + z**2) * math.sqrt(count * (total - count) / total + z**2 / 4)
     return Share(count=count, total=total, low=max(0.0, middle - half), high=min(1.0, middle + half))
@@ -105,7 +105,7 @@ def staying(cohort: Sequence[Participant]) -> tuple[Staying, ...]:
     if not stopped:
         return ()
     still_in = [child.evenings for child in cohort if not child.dropped_out]
-    curve = ecdf(CensoredData(uncensored=stopped, right=still_in)).sf
+    curve = scipy.stats.ecdf(scipy.stats.CensoredData(uncensored=stopped, right=still_in)).sf
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", RuntimeWarning)  # undefined where nobody is left: taken as 0 to 1
         interval = curve.confidence_interval(CONFIDENCE, method="log-log")
@@ -177,5 +177,5 @@ def _own_effects(swallows: Sequence[Swallow]) -> Iterator[tuple[int, float]]:
 
 def _place_effect(place: int, effects: Sequence[float]) -> PlaceEffect:
     mean, children = float(np.mean(effects)), len(effects)
-    half = float(t.ppf((1 + CONFIDENCE) / 2, children - 1) * np.std(effects, ddof=1) / math.sqrt(children))
+    half = float(scipy.stats.t.ppf((1 + CONFIDENCE) / 2, children - 1) * np.std(effects, ddof=1) / math.sqrt(children))
     return PlaceEffect(place=place, children=children, mean=mean, low=mean - half, high=mean + half)

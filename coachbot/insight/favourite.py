@@ -13,8 +13,7 @@ from functools import cache
 from types import MappingProxyType
 
 import numpy as np
-from scipy.special import betainc, ndtri
-from scipy.stats import qmc
+import scipy
 
 from coachbot.insight.ratings_filter import Array, Likings, likings
 from coachbot.insight.swallows import Swallow
@@ -116,7 +115,7 @@ def _goes_down(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Ar
     last = max((swallow.night for swallow in swallows), default=0)
     for swallow in swallows:
         counts[positions.index(swallow.position), int(not swallow.went_down)] += FORGETTING ** (last - swallow.night)
-    chance: Array = 1 - betainc(counts[:, 0], counts[:, 1], 0.5)
+    chance: Array = 1 - scipy.special.betainc(counts[:, 0], counts[:, 1], 0.5)
     return chance
 
 
@@ -134,11 +133,11 @@ def _probability(found: Likings, goes_down: Array) -> Array:
 @cache
 def _draws(size: int) -> tuple[Array, Array]:
     """Normal and uniform draws for `size` positions, turned round so that each position has had each one's."""
-    once = qmc.Sobol(2 * size, rng=20).random(_DRAWS)
+    once = scipy.stats.qmc.Sobol(2 * size, rng=20).random(_DRAWS)
     uniform, other = (
         np.concatenate([np.roll(half, turn, axis=1) for turn in range(size)]) for half in np.split(once, 2, axis=1)
     )
-    normal: Array = ndtri(np.clip(other, 1e-6, 1 - 1e-6))
+    normal: Array = scipy.special.ndtri(np.clip(other, 1e-6, 1 - 1e-6))
     return normal, uniform
 
 

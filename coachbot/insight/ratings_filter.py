@@ -28,8 +28,8 @@ from dataclasses import dataclass
 from itertools import product
 
 import numpy as np
+import scipy
 from numpy.typing import NDArray
-from scipy.special import ndtr
 
 from coachbot.insight.swallows import Swallow, in_order
 from coachbot.programme.positions import Position
@@ -132,7 +132,7 @@ def interval_moments(mean: Array, variance: Array, low: float, high: float) -> t
     """
     deviation = np.sqrt(variance)
     ends = (np.array([[low], [high]]) - mean) / deviation
-    below = ndtr(ends)
+    below = scipy.special.ndtr(ends)
     density = np.exp(-0.5 * ends**2) / math.sqrt(2 * math.pi)
     inside = np.maximum(below[1] - below[0], _LEAST)
     shift = (density[0] - density[1]) / inside

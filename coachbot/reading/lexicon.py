@@ -5,7 +5,7 @@ import tomllib
 import unicodedata
 from collections import deque
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from typing import NamedTuple
 
@@ -53,14 +53,6 @@ class Found(NamedTuple):
     """What else the same words can mean: the lists further down in the file that hold them too."""
 
 
-class _Node:
-    __slots__ = ("entries", "next")
-
-    def __init__(self) -> None:
-        self.next: dict[str, _Node] = {}
-        self.entries: tuple[Entry, ...] = ()
-
-
 Words = tuple[str, ...]
 
 
@@ -104,13 +96,20 @@ def _group(pieces: deque[str], opening: str, split: Callable[[str], Words]) -> l
     return [*inside, ()] if opening == "[" else inside
 
 
+@lru_cache(maxsize=16_384)
+def _words(text: str, *, split: bool) -> Words:
+    """Cached, since patterns are made of the same few pieces over and over."""
+    return tuple(token.text for token in tokens(unicodedata.normalize("NFC", text), split=split))
+
+
 class Lexicon:
     """Phrases of one language, looked up longest first, with slips of the pen forgiven in longer words."""
 
     def __init__(self, *, split: bool, forgiving: Sequence[str] = ()) -> None:
         self.split = split
         self._forgiving = frozenset(forgiving)
-        self._root = _Node()
+        self._meanings: dict[Words, tuple[Entry, ...]] = {}
+        self._longest_from: dict[str, int] = {}
         self._known: set[str] = set()
         self._lent: set[str] = set()
         self._soft: set[str] = set()
@@ -123,7 +122,7 @@ class Lexicon:
 
     def words(self, text: str) -> Words:
         """The folded words of a piece of a pattern."""
-        return tuple(token.text for token in self.tokens(unicodedata.normalize("NFC", text)))
+        return _words(text, split=self.split)
 
     def add(self, words: Words, entry: Entry) -> None:
         """Learn one phrase. What it meant already stays its first meaning; words of ``soft`` are always passed over."""
@@ -131,9 +130,9 @@ class Lexicon:
         if entry.section == "soft":
             self._soft.update(words)
             return
-        node = self._node(words)
-        if entry not in node.entries:
-            node.entries += (entry,)
+        meant = self._meanings.get(words, ())
+        if entry not in meant:
+            self._mean(words, (*meant, entry))
         if entry.section in self._forgiving:
             self._aim(words, entry)
 
@@ -143,19 +142,14 @@ class Lexicon:
         if short or self._known.issuperset(words):
             return
         self._lent.update(words)
-        node = self._node(words)
-        if not node.entries:
-            node.entries = (entry,)
+        if words not in self._meanings:
+            self._mean(words, (entry,))
             self._aim(words, entry)
 
-    def _node(self, words: Words) -> _Node:
-        node = self._root
-        for word in words:
-            following = node.next.get(word)
-            if following is None:
-                following = node.next[word] = _Node()
-            node = following
-        return node
+    def _mean(self, words: Words, entries: tuple[Entry, ...]) -> None:
+        self._meanings[words] = entries
+        if len(words) > self._longest_from.get(words[0], 0):
+            self._longest_from[words[0]] = len(words)
 
     def _aim(self, words: Words, entry: Entry) -> None:
         """Let slips of the pen in `words` be forgiven; what is recorded as it stands must be longer ("slipped")."""
@@ -200,16 +194,11 @@ class Lexicon:
         return found
 
     def _longest(self, words: Sequence[str], at: int) -> tuple[tuple[Entry, ...], int]:
-        node, size = self._root, 1
-        best: tuple[Entry, ...] = ()
-        for index in range(at, len(words)):
-            following = node.next.get(words[index])
-            if following is None:
-                break
-            node = following
-            if node.entries:
-                best, size = node.entries, index - at + 1
-        return best, size
+        """What the longest phrase at `at` means and how many words it has; one word without a meaning if none is."""
+        for size in range(min(self._longest_from.get(words[at], 0), len(words) - at), 0, -1):
+            if meant := self._meanings.get(tuple(words[at : at + size])):
+                return meant, size
+        return (), 1
 
 
 @cache

@@ -21,6 +21,8 @@ from coachbot.triage.levels import Level
 _LANE = 4
 _BIAS = 128
 _FULL = (1 << 8 * _LANE) - 1
+_BIASED = bytes((value + _BIAS) % 256 for value in range(256))
+"""For the byte of each signed weight, the weight with the bias added."""
 _WORST_FIRST = (Level.EMERGENCY, Level.URGENT, Level.CONCERN, Level.MEDICINE)
 
 Sum = tuple[int, int]
@@ -100,7 +102,7 @@ class SecondReader:
 def _packed(weights: Sequence[int], lanes: int) -> list[int]:
     """One integer for each bucket, with a lane of four bytes for each category; weights are biased to be positive."""
     spread = bytearray(BUCKETS * lanes * _LANE)
-    spread[::_LANE] = bytes(weight + _BIAS for weight in weights)
+    spread[::_LANE] = bytes(weights).translate(_BIASED)
     width = lanes * _LANE
     return [int.from_bytes(spread[at : at + width], "little") for at in range(0, len(spread), width)]
 

@@ -6,7 +6,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import lru_cache, partial, reduce
+from functools import cache, lru_cache, partial, reduce
 from pathlib import Path
 from typing import Any, Literal
 
@@ -61,31 +61,27 @@ class _Text:
 
 
 class _Room:
-    """All texts of one language for one audience."""
+    """All texts of one language for one audience, each compiled when it is first wanted."""
 
     def __init__(self, language: str, entries: Entries) -> None:
         self.bundle = FluentBundle([language], use_isolating=False)
         self.bundle.add_resource(ast.Resource(body=list(entries.values())))
-        self.texts = {
-            (name, form): self._text(entry, form, entries)
-            for name, entry in entries.items()
-            if isinstance(entry, ast.Message)
-            for form in JOINERS
-        }
+        self.text = cache(partial(self._text, entries))
         self.words = {form: Words(partial(self.plain, form), joiner=joiner) for form, joiner in JOINERS.items()}
 
-    def _text(self, entry: ast.Message, form: Form, entries: Entries) -> _Text:
-        compiled = self.bundle.get_message(entry.id.name)
+    def _text(self, entries: Entries, name: str, form: Form) -> _Text:
+        entry = entries[name]
+        compiled = self.bundle.get_message(name)
         short = next((one for one in entry.attributes if one.id.name == SMS and form == "sms"), None)
         pattern = compiled.attributes[SMS] if short else compiled.value
         words = short or entry.value
         assert words is not None, "a message without words is a fault and is never loaded"
         needed = tuple(sorted(sources.uses(words, entries)))
-        return _Text(entry.id.name, pattern, needed, sources.choosers(words, entries), self, form)
+        return _Text(name, pattern, needed, sources.choosers(words, entries), self, form)
 
     def plain(self, form: Form, name: str, args: dict[str, object]) -> str:
         """One of voice's own words, filled in."""
-        return str(self.bundle.format_pattern(self.texts[name, form].pattern, args)[0])
+        return str(self.bundle.format_pattern(self.text(name, form).pattern, args)[0])
 
 
 class Catalogue:
@@ -131,7 +127,7 @@ class Catalogue:
         Raises:
             KeyError: there is no such text for this audience, or no such language.
         """
-        text = self._rooms[language, audience].texts[line.id, form]
+        text = self._rooms[language, audience].text(line.id, form)
         try:
             values = tuple([_value(name, line.args, common) for name in text.variables])
             return self._remembered(text, values)
@@ -145,7 +141,7 @@ class Catalogue:
         Raises:
             KeyError: there is no such word, or it is not given a variable that it needs.
         """
-        text = self._rooms[language, Audience.PARENT].texts[name, "chat"]
+        text = self._rooms[language, Audience.PARENT].text(name, "chat")
         return self._remembered(text, tuple(_value(one, args, {}) for one in text.variables))
 
 
