@@ -9,6 +9,7 @@ from coachbot.coach.actions import Button, Line, Urgency
 from coachbot.coach.case import Contact, Night, Status, Swallow
 from coachbot.coach.due import closing, last_useful, next_free_evening, reminder_due
 from coachbot.coach.finish import finish
+from coachbot.coach.texts import HOW_TO
 from coachbot.coach.turn import Post, Rows, Turn, line
 from coachbot.programme.positions import Position
 from coachbot.programme.zones import instant, local
@@ -49,7 +50,13 @@ def remind(turn: Turn) -> None:
     if night is None or due is None or due > turn.now:
         return
     turn.change_night(reminded=True)
-    if turn.now <= instant(night.day, turn.case.protocol.latest, turn.case.zone):
+    if turn.now > instant(night.day, turn.case.protocol.latest, turn.case.zone):
+        return
+    if asking(night) == "note":
+        # All that counts is here, and nobody need be asked twice for a note: the night is told and done.
+        turn.change_night(note_asked=True)
+        complete(turn)
+    else:
         ask(turn, *turn.case.contacts, first=(line("night-reminder"),), expires=closing(turn.case, night))
 
 
@@ -159,7 +166,7 @@ def _prompt(turn: Turn) -> None:
         turn.say_all(*first, urgency=Urgency.PROMPT, key=f"{CHEER}:{day}", expires=last_useful(case, day))
     turn.say_all(
         told,
-        line("night-howto"),
+        line(f"night-howto-{case.practised % HOW_TO + 1}"),
         line("night-safety"),
         question,
         urgency=Urgency.PROMPT,
@@ -190,7 +197,7 @@ def unclear(night: Night) -> tuple[Line, Rows]:
 
 def _question(night: Night, asked: Asking) -> tuple[Line, Rows]:
     if asked == "best":
-        return line("ask-best", order=night.order), _best_buttons(night)
+        return line("ask-best"), _best_buttons(night)
     if asked == "note":
         return line("ask-note"), ((Button(data=f"note:{night.number}:none", label=line("button-no-note")),),)
     position = Position(asked)

@@ -35,9 +35,25 @@ def replied(turn: Turn, event: Replied) -> None:
     wish = request(event.text, lang=contact.language)
     if assessment.level is not Level.NONE and not _merely_wished(contact, wish, assessment):
         turn.change(unread=0)
+        _keep_answers(turn, contact, event, assessment)
         TROUBLE[assessment.level](turn, contact, assessment, event.message)
     elif not contact.left:
         _heed(turn, contact, event, wish)
+
+
+def _keep_answers(turn: Turn, contact: Contact, event: Replied, assessment: Assessment) -> None:
+    """A rating that stands beside a worry or a question about medicine is still a rating: nothing written is lost.
+
+    Graver words are for people alone: whoever is frightened must not be read for numbers.
+    """
+    night = turn.case.open_night
+    if night is None or assessment.level >= Level.URGENT:
+        return
+    asked = evening.asking(night)
+    if asked not in (None, "note") and evening.last_asked(night, contact) == asked:
+        reading = _read(contact, event.text, night, asked)
+        if reading.ratings or reading.best:
+            _keep(turn, reading, asked)
 
 
 def _merely_wished(contact: Contact, wish: Request | None, assessment: Assessment) -> bool:

@@ -45,6 +45,9 @@ class Situation(StrEnum):
 WORDINGS: dict[Situation, int] = dict.fromkeys(Situation, 3) | {Situation.STEADY: 7}
 """How many wordings each situation has. The one that can come up every night has one for each night of a week."""
 
+HOW_TO = 3
+"""How many wordings "how to" has, in turn: the same one every night is soon not read."""
+
 TIPS = 2
 """How many tips each cause has."""
 
@@ -119,15 +122,16 @@ def _lesson() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
 
 def _evening() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "night-prompt", FAMILY, "night nights order candy size"
-    yield "night-howto", FAMILY, ""
+    for number in range(1, HOW_TO + 1):
+        yield f"night-howto-{number}", FAMILY, ""
     yield "night-safety", FAMILY, ""
     yield "night-late", FAMILY, ""
     yield "night-reminder", FAMILY, ""
     yield "ask-swallow", FAMILY, "position"
-    yield "ask-best", FAMILY, "order"
+    yield "ask-best", FAMILY, ""
     yield "ask-note", FAMILY, ""
     yield "unclear-swallow", FAMILY, "position"
-    yield "unclear-best", FAMILY, "order"
+    yield "unclear-best", FAMILY, ""
     yield "unclear-note", FAMILY, ""
     yield "night-done", FAMILY, "marks"
     yield "night-best", FAMILY, "position"
@@ -142,6 +146,7 @@ def _evening() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
 def _wishes() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "only-parent", CHILD, ""
     yield "help", FAMILY, "bedtime"
+    yield "asked-for", FAMILY, ""
     yield "paused", FAMILY, ""
     yield "paused-until", FAMILY, "day"
     yield "paused-reply", FAMILY, ""

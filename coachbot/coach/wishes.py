@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, time, timedelta
 
 from coachbot.coach import evening, lesson
-from coachbot.coach.actions import Button, Forget, TakeBack, Urgency
+from coachbot.coach.actions import Button, Forget, Line, TakeBack, Urgency
 from coachbot.coach.case import Contact, Question, Role, State
 from coachbot.coach.due import last_useful, next_free_evening
 from coachbot.coach.turn import Turn, line
@@ -34,27 +34,36 @@ def grant(turn: Turn, contact: Contact, request: Request) -> bool:
     return True
 
 
+def _tell(turn: Turn, by: Contact | None, words: Line) -> None:
+    """Say what was done to all; whoever did not ask for it also hears that somebody of the family did."""
+    if by is None:
+        turn.say_all(words)
+        return
+    turn.say(by.id, words)
+    turn.say_all(line("asked-for"), words, to=[one for one in turn.case.contacts if one.id != by.id])
+
+
 def _help(turn: Turn, contact: Contact, _: Request) -> None:
     turn.say(contact.id, line("help", bedtime=turn.case.bedtime))
 
 
 def _pause(turn: Turn, contact: Contact, request: Request) -> None:
     until = local(turn.now, turn.case.zone).date() + timedelta(days=request.days) if request.days else None
-    pause(turn, until)
+    pause(turn, until, by=contact)
 
 
-def pause(turn: Turn, until: date | None = None) -> None:
+def pause(turn: Turn, until: date | None = None, by: Contact | None = None) -> None:
     """Stop for a while, tonight included; with a date, practice goes on by itself that evening."""
     turn.act(TakeBack())
     evening.close(turn)
     lesson.put_off(turn)
     turn.change(state=State.PAUSED, paused_until=until, next_evening=None)
-    turn.say_all(line("paused-until", day=until) if until else line("paused"))
+    _tell(turn, by, line("paused-until", day=until) if until else line("paused"))
 
 
 def _resume(turn: Turn, contact: Contact, _: Request) -> None:
     resume(turn)
-    turn.say_all(line("resumed", bedtime=turn.case.bedtime))
+    _tell(turn, contact, line("resumed", bedtime=turn.case.bedtime))
 
 
 def resume(turn: Turn) -> None:
@@ -69,21 +78,21 @@ def _bedtime(turn: Turn, contact: Contact, request: Request) -> None:
     if request.at is None or not protocol.earliest <= request.at <= protocol.latest:
         turn.say(contact.id, line("bedtime-outside", earliest=protocol.earliest, latest=protocol.latest))
         return
-    set_bedtime(turn, request.at)
+    set_bedtime(turn, request.at, by=contact)
 
 
-def set_bedtime(turn: Turn, at: time) -> None:
+def set_bedtime(turn: Turn, at: time, by: Contact | None = None) -> None:
     """Change the bedtime. Tonight still counts if the new time is not long past."""
     turn.change(bedtime=at)
     evening_date = turn.case.next_evening
     if evening_date and turn.now > last_useful(turn.case, evening_date):
         turn.change(next_evening=next_free_evening(turn.case, turn.now))
-    turn.say_all(line("bedtime-changed", bedtime=at))
+    _tell(turn, by, line("bedtime-changed", bedtime=at))
 
 
 def _stop(turn: Turn, contact: Contact, _: Request) -> None:
     withdraw(turn)
-    turn.say_all(line("stopped"))
+    _tell(turn, contact, line("stopped"))
     turn.say(Who.ON_CALL, line("news-stopped"), urgency=Urgency.NEWS)
 
 
@@ -107,7 +116,7 @@ def _start(turn: Turn, contact: Contact, _: Request) -> None:
     else:
         turn.change(state=case.running, came_back=True)
         turn.change(next_evening=next_free_evening(turn.case, turn.now))
-        turn.say_all(line("started", bedtime=case.bedtime))
+        _tell(turn, contact, line("started", bedtime=case.bedtime))
 
 
 def _ask_delete(turn: Turn, contact: Contact, _: Request) -> None:

@@ -26,6 +26,7 @@ WORDS: dict[str, frozenset[str]] = {
         "order-item": "number position",
         "mark": "mark",
         "mark-item": "position mark",
+        "candy-name": "candy",
         "candy": "candy size",
         "category": "category",
         "none": "",

@@ -79,8 +79,8 @@ lesson-sip = { $tone ->
    *[middle] Take just one small sip. With too much, the candy swims off. Then swallow it all in one gulp.
 }
     .sms = Take just one small sip. With too much, the candy swims off. Swallow it all in one gulp. Reply NEXT.
-lesson-candy = Now one { candy }. Sit tall. Look straight ahead. Candy far back, small sip, gulp! You can say no. That is fine. Did it go down?
-    .sms = Now one { candy }. Sit tall. Candy far back, small sip, gulp! You can say no. Did it go down? Reply YES, NO or SKIP.
+lesson-candy = Now one { candy-name }. Sit tall. Look straight ahead. Candy far back, small sip, gulp! You can say no. That is fine. Did it go down?
+    .sms = Now one { candy-name }. Sit tall. Candy far back, small sip, gulp! You can say no. Did it go down? Reply YES, NO or SKIP.
 lesson-unclear = Thank you! To go on, tap a button under the last step.
     .sms = Thank you! Reply NEXT to go on. Did you try the candy? Reply YES, NO or SKIP.
 lesson-went-down = It went down! Now you know how that feels. Thank you for trying it.
@@ -99,9 +99,13 @@ night-prompt =
        *[other] Hi { $child }. Night { $night } of { $nights }. Your moves:
     }
     { $order }
-    One { candy } for each move. One small sip each.
-    .sms = Night { $night } of { $nights }: { $order }. One { candy } each.
-night-howto = Sit tall. Head in place, candy far back, small sip, gulp!
+    One { candy-name } for each move. One small sip each.
+    .sms = Night { $night } of { $nights }: { $order }. One { candy-name } each.
+night-howto-1 = Sit tall. Head in place, candy far back, small sip, gulp!
+    .sms = Sit tall, candy far back, small sip, gulp.
+night-howto-2 = Back straight, feet flat. Set your head. Candy far back, one small sip, gulp!
+    .sms = Sit tall, candy far back, small sip, gulp.
+night-howto-3 = Sit up like a tree. Set your head. Candy far back, small sip, gulp!
     .sms = Sit tall, candy far back, small sip, gulp.
 night-safety = { $tone ->
     [teen] Is an adult with you? If not, wait for one. You can stop at any time.
@@ -144,13 +148,14 @@ passed-on = Thank you for telling me! Your clinic can read it. If it can't wait,
 
 only-parent = A grown-up has to ask me that. Can you show them? You can say NOT TONIGHT at any time.
 help = I write each night at { $bedtime }. You can say LESSON or NOT TONIGHT. Do you need help right now? Tell a grown-up or call { $emergency }. Do not wait for me.
+asked-for = Someone in your family asked for this:
 paused = We take a break now. I will be here when you come back.
 paused-until = We take a break now. I write again on { $day }.
 paused-reply = Thank you for telling me! Your clinic can read it. We are still on a break.
 resumed = Good to have you back! We go on at { $bedtime }.
 bedtime-changed = New time! I will write at { $bedtime }. If your moves for tonight are here, you can do them then.
 bedtime-outside = I can just write from { $earliest } to { $latest }. Ask a grown-up for a time in there.
-candy-changed = You get a new candy: a { candy }. It starts next night.
+candy-changed = You get a new candy: a { candy-name }. It starts next night.
 stopped = We stop here. Thank you for each try. Bye, { $child }!
 started = Hi { $child }, good to see you! I write at { $bedtime }.
 start-closed = I can't start this by myself. Ask a grown-up to call the clinic.

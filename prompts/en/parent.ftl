@@ -86,7 +86,11 @@ night-prompt =
     { $order }
     One { candy } for each, with one small mouthful of water.
     .sms = Night { $night } of { $nights }: { $order }. One { candy } each.
-night-howto = Sit up tall. Head in place, candy far back on the tongue, a small sip, then swallow it all in one go.
+night-howto-1 = Sit up tall. Head in place, candy far back on the tongue, a small sip, then swallow it all in one go.
+    .sms = Sit tall, candy far back on tongue, small sip.
+night-howto-2 = First the back straight, then the head in place. Candy far back on the tongue. One small sip, and swallow it all in one go.
+    .sms = Sit tall, candy far back on tongue, small sip.
+night-howto-3 = Feet flat, sit up tall, head in place. The candy goes far back on the tongue. Then a small sip, and down it goes in one swallow.
     .sms = Sit tall, candy far back on tongue, small sip.
 night-safety = Stay close the whole time. Never force it. If { $child } chokes, call { $emergency } and use your first aid.
     .sms = Stay close, never force. Choking: call { $emergency }.
@@ -125,6 +129,7 @@ passed-on = Thank you for writing. Your clinic's team can read it. If it cannot 
 
 help = We write each night at { $bedtime }. You can say: PAUSE, RESUME, LESSON, NOT TONIGHT, STOP, DELETE, or a new time such as "bedtime 7:30 pm". For more, call your clinic. This is not an emergency line. In an emergency, call { $emergency }.
     .sms = The practice coach of your clinic, one practice a night at { $bedtime }. Message rates may apply. Say PAUSE, RESUME, LESSON, NOT TONIGHT, STOP, DELETE, or a new time such as "bedtime 7:30 pm". For more, call your clinic. In an emergency, call { $emergency }.
+asked-for = Someone in your family asked us for this:
 paused = Practice is paused. Write RESUME when you are ready. There is no rush.
 paused-until = Practice is paused. We write again on { $day }. Write RESUME to start sooner.
 paused-reply = Thank you for writing. Your clinic's team can read it. Practice is still paused. Write RESUME when you are ready.

@@ -18,10 +18,11 @@ mark = { $mark ->
    *[other] { $mark }
 }
 mark-item = { $position }: { $mark }
-candy = { $candy ->
+candy-name = { $candy ->
     [mint] small mint
    *[hard] small hard candy
-} ({ $size } mm)
+}
+candy = { candy-name } ({ $size } mm)
 none = none
 
 ## What a reply was about, for clinicians

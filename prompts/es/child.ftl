@@ -76,8 +76,8 @@ lesson-sip = { $tone ->
    *[middle] Toma solo un sorbo. Con mucha agua, el caramelo nada. Traga todo de un golpe.
 }
     .sms = Toma solo un sorbo. Con mucha agua, el caramelo nada. Traga todo de un golpe. Manda SIGUIENTE.
-lesson-candy = Ahora, un { candy }. La espalda recta. Mira al frente. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó?
-    .sms = Ahora, un { candy }. La espalda recta. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó? Manda SI, NO o SALTAR.
+lesson-candy = Ahora, un { candy-name }. La espalda recta. Mira al frente. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó?
+    .sms = Ahora, un { candy-name }. La espalda recta. Caramelo atrás, un sorbo, ¡glup! Si no quieres, está bien. ¿Bajó? Manda SI, NO o SALTAR.
 lesson-unclear = ¡Gracias! Para seguir, toca un botón del último paso.
     .sms = ¡Gracias! Manda SIGUIENTE para seguir. Tras el caramelo, manda SI, NO o SALTAR.
 lesson-went-down = ¡Bajó! Ya sabes qué se siente. Gracias por probar.
@@ -96,9 +96,13 @@ night-prompt =
        *[other] Hola, { $child }. Noche { $night } de { $nights }. En este orden:
     }
     { $order }
-    Un { candy } en cada una. Y un sorbo.
-    .sms = Noche { $night } de { $nights }: { $order }. Un { candy } en cada una.
-night-howto = La espalda recta. La cabeza en su sitio, el caramelo atrás, un sorbo, ¡glup!
+    Un { candy-name } en cada una. Y un sorbo.
+    .sms = Noche { $night } de { $nights }: { $order }. Un { candy-name } en cada una.
+night-howto-1 = La espalda recta. La cabeza en su sitio, el caramelo atrás, un sorbo, ¡glup!
+    .sms = Espalda recta, caramelo atrás, un sorbo, ¡glup!
+night-howto-2 = Los pies en el suelo y la espalda recta. La cabeza en su sitio, el caramelo atrás, un sorbo, ¡glup!
+    .sms = Espalda recta, caramelo atrás, un sorbo, ¡glup!
+night-howto-3 = La espalda recta como un árbol. La cabeza en su sitio, el caramelo atrás, un sorbo, ¡glup!
     .sms = Espalda recta, caramelo atrás, un sorbo, ¡glup!
 night-safety = ¿Hay un adulto contigo? Si no, espera. Para cuando quieras.
     .sms = ¿Hay un adulto contigo? Para cuando quieras.
@@ -138,13 +142,14 @@ passed-on = ¡Gracias por contarlo! Tu clínica lo puede leer. Si no puede esper
 
 only-parent = Eso lo pide un adulto. ¿Se lo enseñas? Tú puedes decir HOY NO cuando quieras.
 help = Te escribo cada noche a las { $bedtime }. Puedes decir LECCIÓN o HOY NO. ¿Pasa algo grave? Díselo a un adulto o llama al { $emergency }. No me esperes.
+asked-for = Alguien de tu familia lo pidió:
 paused = Ahora paramos un rato. Aquí estoy cuando vuelvas.
 paused-until = Ahora paramos un rato. Te escribo el { $day }.
 paused-reply = ¡Gracias por contarlo! Tu clínica lo puede leer. Aún estamos en pausa.
 resumed = ¡Ya estás aquí! Seguimos a las { $bedtime }.
 bedtime-changed = ¡Nueva hora! Te escribo a las { $bedtime }. Si ya tienes lo de hoy, hazlo a esa hora.
 bedtime-outside = Solo puedo escribir de { $earliest } a { $latest }. Pide a un adulto una hora de esas.
-candy-changed = Tienes un caramelo nuevo: un { candy }. Empieza la otra noche.
+candy-changed = La otra noche hay otro: un { candy-name }.
 stopped = Aquí paramos. Gracias por todo lo que probaste. ¡Chao, { $child }!
 started = ¡Hola, { $child }! Te escribo a las { $bedtime }.
 start-closed = Yo no lo puedo empezar. Pide a un adulto que llame a la clínica.

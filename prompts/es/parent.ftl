@@ -86,7 +86,11 @@ night-prompt =
     { $order }
     Un { candy } en cada una, con un sorbo pequeño de agua.
     .sms = Noche { $night } de { $nights }: { $order }. Un { candy } en cada una.
-night-howto = La espalda recta. La cabeza en su sitio, el caramelo atrás en la lengua, un sorbo pequeño y todo de una vez.
+night-howto-1 = La espalda recta. La cabeza en su sitio, el caramelo atrás en la lengua, un sorbo pequeño y todo de una vez.
+    .sms = Espalda recta, caramelo atrás, sorbo pequeño.
+night-howto-2 = Primero la espalda recta, luego la cabeza en su sitio. El caramelo atrás en la lengua. Un sorbo pequeño y todo de una vez.
+    .sms = Espalda recta, caramelo atrás, sorbo pequeño.
+night-howto-3 = Los pies en el suelo, la espalda recta, la cabeza en su sitio. El caramelo va atrás en la lengua. Un sorbo pequeño y abajo, de una vez.
     .sms = Espalda recta, caramelo atrás, sorbo pequeño.
 night-safety = Esté cerca todo el rato. Nunca obligue. Si { $child } se ahoga, llame al { $emergency } y haga sus primeros auxilios.
     .sms = Esté cerca, nunca obligue. Si se ahoga: { $emergency }.
@@ -125,6 +129,7 @@ passed-on = Gracias por escribir. El equipo de su clínica lo puede leer. Si no 
 
 help = Escribimos cada noche a las { $bedtime }. Puede decir: PAUSA, REANUDAR, LECCIÓN, HOY NO, BAJA, BORRAR, o una hora nueva, como "mejor a las 19:30". Para lo demás, llame a su clínica. Esto no es una línea de emergencias. En una emergencia, llame al { $emergency }.
     .sms = La práctica de su clínica, una vez cada noche a las { $bedtime }. Los mensajes pueden tener costo. Diga PAUSA, REANUDAR, LECCIÓN, HOY NO, BAJA, BORRAR, o una hora nueva, como "mejor a las 19:30". Para lo demás, llame a su clínica. En una emergencia, llame al { $emergency }.
+asked-for = Alguien de su familia lo pidió:
 paused = La práctica está en pausa. Escriba REANUDAR cuando quieran volver. No hay prisa.
 paused-until = La práctica está en pausa. Le escribimos de nuevo el { $day }. Escriba REANUDAR para volver antes.
 paused-reply = Gracias por escribir. El equipo de su clínica lo puede leer. La práctica sigue en pausa. Escriba REANUDAR cuando quieran volver.

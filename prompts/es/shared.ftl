@@ -19,10 +19,11 @@ mark = { $mark ->
    *[other] { $mark }
 }
 mark-item = { $position }: { $mark }
-candy = { $candy ->
+candy-name = { $candy ->
     [mint] caramelo pequeño de menta
    *[hard] caramelo pequeño y duro
-} ({ $size } mm)
+}
+candy = { candy-name } ({ $size } mm)
 none = nada
 
 ## De qué trataba una respuesta, para el personal de la clínica

@@ -76,8 +76,8 @@ lesson-sip = { $tone ->
    *[middle] Prends juste une gorgée. Avec trop d'eau, le bonbon nage. Avale tout d'un coup.
 }
     .sms = Prends juste une gorgée. Avec trop d'eau, le bonbon nage. Avale tout d'un coup. Envoie SUIVANT.
-lesson-candy = C'est le tour d'un { candy }. Le dos droit. Regarde devant. Bonbon au fond, une gorgée, glou ! Tu peux dire non. C'est descendu ?
-    .sms = C'est le tour d'un { candy }. Le dos droit. Bonbon au fond, une gorgée, glou ! Tu peux dire non. C'est descendu ? Envoie OUI, NON ou SAUTER.
+lesson-candy = C'est le tour d'un { candy-name }. Le dos droit. Regarde devant. Bonbon au fond, une gorgée, glou ! Tu peux dire non. C'est descendu ?
+    .sms = C'est le tour d'un { candy-name }. Le dos droit. Bonbon au fond, une gorgée, glou ! Tu peux dire non. C'est descendu ? Envoie OUI, NON ou SAUTER.
 lesson-unclear = Merci ! Pour la suite, touche un bouton de la dernière étape.
     .sms = Merci ! Envoie SUIVANT pour la suite. Après le bonbon, envoie OUI, NON ou SAUTER.
 lesson-went-down = C'est descendu ! Tu sais ce que ça fait. Merci d'avoir essayé.
@@ -96,9 +96,13 @@ night-prompt =
        *[other] Salut { $child }. Soir { $night } sur { $nights }. Dans cet ordre :
     }
     { $order }
-    Un { candy } à chaque fois. Et une gorgée.
-    .sms = Soir { $night } sur { $nights }: { $order }. Un { candy } à chaque fois.
-night-howto = Le dos droit. La tête en place, le bonbon au fond, une gorgée, glou !
+    Un { candy-name } à chaque fois. Et une gorgée.
+    .sms = Soir { $night } sur { $nights }: { $order }. Un { candy-name } à chaque fois.
+night-howto-1 = Le dos droit. La tête en place, le bonbon au fond, une gorgée, glou !
+    .sms = Dos droit, bonbon au fond, une gorgée, glou !
+night-howto-2 = Les pieds à plat, le dos droit. La tête en place, le bonbon au fond, une gorgée, glou !
+    .sms = Dos droit, bonbon au fond, une gorgée, glou !
+night-howto-3 = Le dos droit comme un arbre. La tête en place, le bonbon au fond, une gorgée, glou !
     .sms = Dos droit, bonbon au fond, une gorgée, glou !
 night-safety = Un adulte est avec toi ? Sinon, attends. Tu peux dire stop quand tu veux.
     .sms = Un adulte est avec toi ? Tu peux dire stop.
@@ -138,13 +142,14 @@ passed-on = Merci de le dire ! Ta clinique peut le lire. Si ça presse, dis-le �
 
 only-parent = Un adulte doit le dire. Tu lui montres ? Toi, tu peux dire PAS CE SOIR quand tu veux.
 help = J'écris chaque soir à { $bedtime }. Tu peux dire LEÇON ou PAS CE SOIR. C'est grave ? Dis-le à un adulte ou appelle le { $emergency }. Ne m'attends pas.
+asked-for = Quelqu'un de ta famille l'a demandé :
 paused = On fait une pause. Je suis là quand tu reviens.
 paused-until = On fait une pause. Je t'écris le { $day }.
 paused-reply = Merci de le dire ! Ta clinique peut le lire. On est encore en pause.
 resumed = Te revoilà ! On reprend à { $bedtime }.
 bedtime-changed = Une autre heure ! Je t'écris à { $bedtime }. Si tu as déjà ce soir, fais-le à cette heure.
 bedtime-outside = Je peux écrire de { $earliest } à { $latest }. Un adulte peut dire une heure entre les deux.
-candy-changed = Tu as un autre bonbon : un { candy }. Il vient au prochain soir.
+candy-changed = Tu as un autre bonbon : un { candy-name }. Il vient au prochain soir.
 stopped = On arrête là. Merci pour chaque essai. Salut, { $child } !
 started = Salut { $child } ! Je t'écris à { $bedtime }.
 start-closed = Ça, je ne peux pas le faire. Un adulte doit appeler la clinique.

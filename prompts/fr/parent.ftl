@@ -86,7 +86,11 @@ night-prompt =
     { $order }
     Un { candy } à chaque fois, avec une petite gorgée d'eau.
     .sms = Soir { $night } sur { $nights }: { $order }. Un { candy } à chaque fois.
-night-howto = Le dos droit. La tête en place, le bonbon au fond de la langue, une petite gorgée, et tout d'un coup.
+night-howto-1 = Le dos droit. La tête en place, le bonbon au fond de la langue, une petite gorgée, et tout d'un coup.
+    .sms = Dos droit, bonbon au fond, petite gorgée.
+night-howto-2 = D'abord le dos droit, puis la tête en place. Le bonbon au fond de la langue. Une petite gorgée, et tout d'un coup.
+    .sms = Dos droit, bonbon au fond, petite gorgée.
+night-howto-3 = Les pieds à plat, le dos droit, la tête en place. Le bonbon va au fond de la langue. Une petite gorgée, et hop, d'un coup.
     .sms = Dos droit, bonbon au fond, petite gorgée.
 night-safety = Restez tout près. Ne forcez jamais. Si { $child } s'étouffe, appelez le { $emergency } et faites vos gestes de premiers secours.
     .sms = Restez près, ne forcez jamais. Étouffement: { $emergency }.
@@ -125,6 +129,7 @@ passed-on = Merci pour votre message. L'équipe de votre clinique peut le lire. 
 
 help = On écrit chaque soir à { $bedtime }. Vous pouvez dire : PAUSE, REPRENDRE, LEÇON, PAS CE SOIR, STOP, EFFACER, ou une autre heure, comme « coucher 19 h 30 ». Pour le reste, appelez votre clinique. Ceci n'est pas une ligne d'urgence. En cas d'urgence, appelez le { $emergency }.
     .sms = La pratique de votre clinique, une fois par soir à { $bedtime }. Des frais de message peuvent s'appliquer. Dites PAUSE, REPRENDRE, LEÇON, PAS CE SOIR, STOP, EFFACER, ou une autre heure, comme « coucher 19 h 30 ». Pour le reste, appelez votre clinique. En cas d'urgence, appelez le { $emergency }.
+asked-for = Quelqu'un de votre famille l'a demandé :
 paused = La pratique est en pause. Écrivez REPRENDRE quand vous voulez. Rien ne presse.
 paused-until = La pratique est en pause. On vous écrit de nouveau le { $day }. Écrivez REPRENDRE pour revenir plus tôt.
 paused-reply = Merci pour votre message. L'équipe de votre clinique peut le lire. La pratique est toujours en pause. Écrivez REPRENDRE quand vous voulez.

@@ -20,10 +20,11 @@ mark = { $mark ->
 }
 mark-item = { $position } : { $mark }
     .sms = { $position }: { $mark }
-candy = { $candy ->
+candy-name = { $candy ->
     [mint] petit bonbon à la menthe
    *[hard] petit bonbon dur
-} ({ $size } mm)
+}
+candy = { candy-name } ({ $size } mm)
 none = rien
 
 ## De quoi parlait une réponse, pour l'équipe de la clinique

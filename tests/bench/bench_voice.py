@@ -24,7 +24,7 @@ def prompt(night: int, order: tuple[Position, ...]) -> list[Line]:
     told: Mapping[str, Value] = {"night": night, "nights": 14, "order": order, "candy": "mint", "size": 8}
     return [
         Line(id="night-prompt", args=told),
-        Line(id="night-howto"),
+        Line(id="night-howto-3"),
         Line(id="night-safety"),
         Line(id="ask-swallow", args={"position": order[0]}),
     ]

@@ -36,8 +36,8 @@ PLAIN = (
 )  # fmt: skip
 
 ASKS_TO_SWALLOW = {
-    "night-prompt", "night-howto", "night-reminder", "ask-swallow", "unclear-swallow", "lesson-candy", "lesson-water",
-    "lesson-intro", "lesson-again",
+    "night-prompt", "night-howto-1", "night-howto-2", "night-howto-3", "night-reminder", "ask-swallow",
+    "unclear-swallow", "lesson-candy", "lesson-water", "lesson-intro", "lesson-again",
 }  # fmt: skip
 
 NO_ANSWER = {text for text in TEXTS if text.startswith("unclear-")} | {"passed-on", "lesson-unclear", "consent-needed"}

@@ -1,7 +1,7 @@
 """A night from prompt to close, missed nights, and what is said of them."""
 
 import itertools
-from datetime import time
+from datetime import time, timedelta
 
 import pytest
 
@@ -14,7 +14,7 @@ from helpers.conversation import CHILD, OTHER_PARENT, PARENT, Conversation, invi
 
 def tonight() -> Conversation:
     """A family at its first night's prompt."""
-    return Conversation().learns().at("19:30").hears("night-prompt", "night-howto", "night-safety", "ask-swallow")
+    return Conversation().learns().at("19:30").hears("night-prompt", "night-howto-1", "night-safety", "ask-swallow")
 
 
 def test_the_prompt_gives_the_order_fixed_beforehand() -> None:
@@ -377,3 +377,36 @@ def test_the_last_night_ends_without_cheer_or_tip() -> None:
     talk = Conversation(invited(short(1))).learns().practises("1-111").hears("night-done", "finish")
 
     assert not [text for text in talk.texts() if text.startswith(("cheer-", "tip-"))]
+
+
+def test_a_night_that_lacks_only_a_note_is_told_and_done() -> None:
+    """Nobody is asked twice for a note that they may not have."""
+    talk = tonight().says("4 3 5 2 4").says("left").hears("ask-note").after(timedelta(hours=1))
+
+    assert talk.hears("night-done").case.nights[0].status is Status.FINISHED
+    assert talk.case.nights[0].note is None
+
+
+def test_how_to_is_told_in_turn() -> None:
+    """Three wordings, so that the line is still read on the last night."""
+    talk = tonight()
+    for wording in ("night-howto-2", "night-howto-3", "night-howto-1"):
+        talk.says("4 3 5 2 4").says("left").says("no").at("19:30")
+        assert wording in [one.id for said in talk.heard for one in said.lines]
+
+
+@pytest.mark.parametrize("words", ["3 but she cried", "3. can I crush her real pill?"])
+def test_a_rating_beside_a_worry_is_kept(words: str) -> None:
+    """Nothing that a family writes is lost (law 5)."""
+    talk = tonight()
+    first = talk.case.nights[0].order[0]
+
+    assert talk.says(words).case.nights[0].mark(first) == 3
+
+
+@pytest.mark.parametrize(
+    "words", ["she choked on the 3rd", "can she have 2 of her 5 mg pills?", "he cried for 3 hours"]
+)
+def test_numbers_of_a_worry_are_no_ratings(words: str) -> None:
+    """What a careful human could not be sure of records nothing."""
+    assert tonight().says(words).case.nights[0].swallows == ()

@@ -7,7 +7,7 @@ import pytest
 from coachbot.coach.actions import Forget, MarkUnread, TakeBack
 from coachbot.coach.case import State, Status
 from coachbot.programme.protocol import Who
-from helpers.conversation import CHILD, PARENT, Conversation, invited, short, with_child
+from helpers.conversation import CHILD, OTHER_PARENT, PARENT, Conversation, invited, short, with_child
 
 
 def running() -> Conversation:
@@ -213,3 +213,13 @@ def test_a_child_s_stop_ends_tonight_and_leaves_the_rest_to_the_adult() -> None:
     assert talk.case.open_night is None
     talk.hears("tonight-over", contact=PARENT)
     assert talk.case.state is State.PRACTISING
+
+
+def test_whoever_did_not_ask_hears_that_somebody_of_the_family_did() -> None:
+    """Two homes: a pause or a new time does not come out of nowhere."""
+    talk = running().joins(OTHER_PARENT)
+
+    for words, said in (("make it 7:00", "bedtime-changed"), ("pause", "paused"), ("resume", "resumed")):
+        talk.says(words)
+        assert talk.texts(PARENT) == [said]
+        assert talk.texts(OTHER_PARENT) == ["asked-for", said]

@@ -112,7 +112,7 @@ def test_the_nightly_prompt_as_it_goes_out_takes_two_segments(
     reader = Reader(audience=audience, language=language, channel="sms", to={})
     words = Writer(catalogue).words(told, reader, common_values(talk.case, talk.now))
 
-    assert [line.id for line in told] == ["night-prompt", "night-howto", "night-safety", "ask-swallow"]
+    assert [line.id for line in told] == ["night-prompt", "night-howto-1", "night-safety", "ask-swallow"]
     assert {piece.coding for piece in cut(words)} == {DEFAULT}
     assert len(cut(words)) <= 2, words
 

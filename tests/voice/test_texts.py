@@ -123,7 +123,7 @@ def nightly(catalogue: Catalogue, language: str, audience: Audience, form: Form,
     common: dict[str, Value] = {"child": LONGEST_NAME, "emergency": "112", "tone": tone}
     lines = (
         Line(id="night-prompt", args={"night": 60, "nights": 60, "order": order, "candy": candy, "size": 22}),
-        Line(id="night-howto"),
+        Line(id="night-howto-3"),
         Line(id="night-safety"),
         Line(id="ask-swallow", args={"position": Position.LEFT}),
     )
