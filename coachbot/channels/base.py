@@ -120,6 +120,9 @@ class Channel(Protocol):
     def pace(self) -> Pace | None:
         """How fast messages may be sent; None: as fast as they can."""
 
+    def canonical(self, address: str) -> str | None:
+        """The address as messages from there will name it; None where it is no address of this channel."""
+
     async def start(self, receive: Receive, hear: Hear | None = None, /) -> None:
         """Begin to take messages in; each goes to `receive`, in order per address.
 

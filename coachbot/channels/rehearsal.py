@@ -22,6 +22,10 @@ class RehearsalChannel:
         self._receive: Receive | None = None
         self._failures: deque[Receipt] = deque()
 
+    def canonical(self, address: str) -> str | None:
+        """Any word will do."""
+        return address or None
+
     async def start(self, receive: Receive, _hear: Hear | None = None, /) -> None:
         """Let the phones be used."""
         self._receive = receive

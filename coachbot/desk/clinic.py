@@ -72,15 +72,23 @@ async def add(visit: Visit) -> Response:
     role = accounts.ROLES[fields.choice(visit, "role", accounts.ROLES.index)]
     wanted = accounts.DUTIES[fields.choice(visit, "duty", accounts.DUTIES.index)]
     language = fields.choice(visit, "language", {one: one for one in NAMES}.__getitem__)
-    channel, address = visit.field("channel"), visit.field("address")
-    if channel and (channel not in visit.desk.coachbot.channels or not address):
-        raise FormError("reach-wrong")
-    reach = (channel, address) if channel else None
+    reach = _reach(visit)
 
     def work(tx: Transaction) -> Account:
         return accounts.add(tx, visit.field("name"), visit.now, role=role, duty=wanted, language=language, reach=reach)
 
     return await _new(visit, work)
+
+
+def _reach(visit: Visit) -> tuple[str, str] | None:
+    name = visit.field("channel")
+    if not name:
+        return None
+    channel = visit.desk.coachbot.channels.get(name)
+    address = channel.canonical(visit.field("address")) if channel else None
+    if address is None:
+        raise FormError("reach-wrong")
+    return name, address
 
 
 async def renew(visit: Visit) -> Response:

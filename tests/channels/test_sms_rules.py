@@ -3,6 +3,7 @@
 import pytest
 
 from coachbot.channels.base import Part
+from coachbot.channels.sms import Account, SmsChannel
 from coachbot.channels.sms.numbers import e164, typed
 from coachbot.channels.sms.receipts import names
 from coachbot.channels.sms.segments import decoded, segments, unheaded
@@ -28,6 +29,14 @@ def test_numbers_are_brought_to_one_form(
 ) -> None:
     """ITU-T E.164, with the country's code; 442071838750 is the worked example of the phonenumbers library."""
     assert e164(number, region, international=international) == found
+
+
+def test_what_a_clinician_types_is_what_the_phone_will_be_called() -> None:
+    """A number typed the national way is known again when a message comes from it."""
+    channel = SmsChannel(Account(host="127.0.0.1", port=1, system_id="", password=""), number="70707", region="US")
+
+    assert channel.canonical("(415) 555-2671") == "+14155552671"
+    assert channel.canonical("dr. osei") is None
 
 
 @pytest.mark.parametrize(

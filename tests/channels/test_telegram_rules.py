@@ -54,6 +54,12 @@ def caused(error: TelegramError, cause: Exception) -> TelegramError:
     return error
 
 
+@pytest.mark.parametrize(("typed", "chat"), [(" 4711 ", "4711"), ("@clinic", None), ("", None), ("٤٧", None)])
+def test_only_the_number_of_a_chat_is_an_address(typed: str, chat: str | None) -> None:
+    """A bot may write to a person only by chat_id (Bot API, sendMessage: names are for channels)."""
+    assert TelegramChannel("123:abc").canonical(typed) == chat
+
+
 def test_a_text_is_taken_with_telegrams_date_and_the_writers_language() -> None:
     """An Incoming without the chat's number in its id, since the number is an address."""
     came = incoming(update(message=message(text="/start K3JX-9QTM")), NOW)

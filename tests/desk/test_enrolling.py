@@ -232,6 +232,7 @@ def test_a_lead_makes_and_closes_accounts(bench: Bench, signed_in: SignedIn) -> 
     assert "<svg" in page
     assert lead.send("/clinic/people/add", **form).status_code == 422
     assert lead.send("/clinic/people/add", **(form | {"name": "Kim", "channel": "pigeon"})).status_code == 422
+    assert lead.send("/clinic/people/add", **(form | {"name": "Kim", "channel": "rehearsal"})).status_code == 422
     assert lead.send("/clinic/people/renew", name="Bo Marsh").status_code == 200
     own = {"name": "Lindiwe Sato", "role": "lead", "duty": "none", "active": "no"}
     assert lead.send("/clinic/people", **own).status_code == 422

@@ -66,6 +66,10 @@ class SmsChannel:
         self._receive: Receive | None = None
         self._hear: Hear | None = None
 
+    def canonical(self, address: str) -> str | None:
+        """A telephone number in E.164."""
+        return e164(address, self._region)
+
     async def start(self, receive: Receive, hear: Hear | None = None, /) -> None:
         """Begin to take messages in. That the SMSC is out of reach is waited out, that it does not know us is not.
 

@@ -82,6 +82,11 @@ class TelegramChannel:
         await self._bot.shutdown()
         await self._bot.request.shutdown()  # which the bot leaves open if it has sent but was never started
 
+    def canonical(self, address: str) -> str | None:
+        """A chat's own number: a bot cannot write to a name."""
+        chat = address.strip()
+        return chat if chat.isascii() and chat.isdigit() else None
+
     def routes(self, receive: Receive) -> list[Route]:
         """What a web server must serve so that updates can be posted; nothing while polling."""
         return [self._webhook.route(self._bot, self._listener(receive).take)] if self._webhook else []
