@@ -16,6 +16,7 @@ from coachbot.programme.zones import zone
 from coachbot.reading import causes, read, request
 from coachbot.service.clinicians import Clinicians
 from coachbot.service.deciding import Deciding
+from coachbot.service.faults import Faults
 from coachbot.service.files import Files
 from coachbot.service.front_desk import FrontDesk
 from coachbot.service.heartbeat import Heartbeat
@@ -107,16 +108,18 @@ def build(
     writer = Writer(catalogue)
     deciding = Deciding(writer)
     front_desk = FrontDesk(writer, emergency_number)
-    sender = Sender(store, deciding, Files(store), channels, clock)
+    faults = Faults(deciding, front_desk)
+    sender = Sender(store, faults, Files(store), channels, clock)
     inbox = Inbox(
         store=store,
         deciding=deciding,
+        faults=faults,
         strangers=Strangers(deciding, front_desk),
         clinicians=Clinicians(deciding, front_desk),
         clock=clock,
         woken=sender.wake,
     )
-    heartbeat = Heartbeat(store, deciding, clock, process_name(), inbox.take_overdue, sender.wake)
+    heartbeat = Heartbeat(store, deciding, faults, clock, process_name(), inbox.take_overdue, sender.wake)
     return Coachbot(store, catalogue, deciding, front_desk, inbox, heartbeat, sender, channels, clock)
 
 

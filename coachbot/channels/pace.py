@@ -5,11 +5,16 @@ from datetime import datetime, timedelta
 
 NO_WAIT = timedelta(0)
 
+SET_BACK = timedelta(seconds=1)
+"""By how much at least an instant is before the last one when the clock was set back."""
+
 
 class Pace:
-    """A token bucket with one shared deadline. Time is an argument; an instant before the last one counts as the last.
+    """A token bucket with one shared deadline. Time is an argument.
 
-    In any one second at most `per_second` + `burst` messages are let through.
+    An instant shortly before the last one counts as the last; one longer before means that the clock was set back, and
+    what was to be waited for is waited for from there. In any one second at most `per_second` + `burst` messages are
+    let through.
     """
 
     def __init__(self, *, per_second: float, burst: int, per_address: timedelta) -> None:
@@ -43,12 +48,21 @@ class Pace:
 
     def _refill(self, now: datetime) -> datetime:
         before = self._seen or now
+        if before - now > SET_BACK:
+            self._shift(now - before)
+            before = now
         self._seen = max(before, now)
         gained = (self._seen - before).total_seconds() * self._per_second
         self._tokens = min(self._tokens + gained, float(self._burst))
         while self._latest and next(iter(self._latest.values())) <= self._seen - self._per_address:
             self._latest.popitem(last=False)
         return self._seen
+
+    def _shift(self, gap: timedelta) -> None:
+        if self._deadline:
+            self._deadline += gap
+        for address in self._latest:
+            self._latest[address] += gap
 
     def _held(self, now: datetime) -> timedelta:
         return max(self._deadline - now, NO_WAIT) if self._deadline else NO_WAIT

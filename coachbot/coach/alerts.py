@@ -13,6 +13,7 @@ MISSED = "missed"
 LESSON = "lesson"
 UNREACHABLE = "unreachable"
 UNDELIVERED = "undelivered"
+STUCK = "stuck"
 
 
 def raise_alert(turn: Turn, assessment: Assessment, *, contact: int | None = None, message: int | None = None) -> Alert:
@@ -32,16 +33,18 @@ def raise_alert(turn: Turn, assessment: Assessment, *, contact: int | None = Non
     return alert
 
 
-def raise_once(turn: Turn, category: str, *, level: Level = Level.CONCERN) -> None:
-    """Raise an alert of our own making unless one of its kind stands open."""
-    if not any(alert.category == category for alert in turn.case.open_alerts):
-        raise_alert(turn, Assessment(level=level, category=category))
+def raise_once(turn: Turn, category: str, *, level: Level = Level.CONCERN, evidence: tuple[str, ...] = ()) -> None:
+    """Raise an alert of our own making unless the same stands open."""
+    if not any((alert.category, alert.evidence) == (category, evidence) for alert in turn.case.open_alerts):
+        raise_alert(turn, Assessment(level=level, category=category, evidence=evidence))
 
 
 def climb(turn: Turn) -> None:
     """Take every step that is due. Steps that came due while nobody was awake count as one, the latest."""
     for alert in turn.case.open_alerts:
-        if alert.next_step and alert.next_step <= turn.now:
+        if _of_another_time(turn, alert):
+            _take_step(turn, replace(alert, raised=min(alert.raised, turn.now)))
+        elif alert.next_step and alert.next_step <= turn.now:
             _take_step(turn, alert)
 
 
@@ -108,6 +111,7 @@ def _words(turn: Turn, alert: Alert) -> Line:
         LESSON: line("alert-lesson", count=turn.case.lesson_missed, code=code(turn, alert)),
         UNREACHABLE: line("alert-unreachable", code=code(turn, alert)),
         UNDELIVERED: line("alert-undelivered", code=code(turn, alert)),
+        STUCK: line("alert-stuck", words="".join(alert.evidence), code=code(turn, alert)),
     }
     words = ", ".join(alert.evidence)
     if alert.contact is None and alert.message is not None:
@@ -119,6 +123,13 @@ def _words(turn: Turn, alert: Alert) -> Line:
 def _buttons(turn: Turn, alert: Alert) -> Rows:
     names = ["acknowledge", *(["lift"] if turn.case.state is State.ON_HOLD else []), "end"]
     return tuple((Button(data=f"{name}:{alert.number}", label=line(f"button-{name}")),) for name in names)
+
+
+def _of_another_time(turn: Turn, alert: Alert) -> bool:
+    """Whether the clock was set back since the last step: the next would come that much too late."""
+    protocol = turn.case.protocol
+    longest = max(_repeat(protocol, alert), *(step.after for step in _ladder(protocol, alert)))
+    return alert.raised > turn.now or (alert.next_step is not None and alert.next_step > turn.now + longest)
 
 
 def _ladder(protocol: Protocol, alert: Alert) -> tuple[Step, ...]:

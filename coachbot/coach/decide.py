@@ -88,6 +88,10 @@ def _stranger_wrote(turn: Turn, event: happened.StrangerWrote) -> None:
     alerts.raise_alert(turn, event.assessment, message=event.message)
 
 
+def _stuck(turn: Turn, event: happened.Stuck) -> None:
+    alerts.raise_once(turn, alerts.STUCK, level=Level.URGENT, evidence=(str(event.case),))
+
+
 _DEEDS: dict[type, Callable[[Turn, Any], None]] = {
     happened.Joined: enrolment.joined,
     happened.Replied: _replied,
@@ -109,4 +113,5 @@ _DEEDS: dict[type, Callable[[Turn, Any], None]] = {
     happened.FollowedUp: clinician.followed_up,
     happened.Erased: clinician.erased,
     happened.StrangerWrote: _stranger_wrote,
+    happened.Stuck: _stuck,
 }

@@ -188,6 +188,13 @@ class StrangerWrote:
     assessment: Assessment
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stuck:
+    """A fault of ours keeps a family's case from going on; the clinic's own case takes it."""
+
+    case: int
+
+
 Event = (
     Joined
     | Replied
@@ -209,4 +216,5 @@ Event = (
     | FollowedUp
     | Erased
     | StrangerWrote
+    | Stuck
 )

@@ -199,6 +199,7 @@ def _clinician() -> Iterator[tuple[str, tuple[Audience, ...], str]]:
     yield "alert-undelivered", CLINICIAN, "code"
     yield "alert-lesson", CLINICIAN, "count code"
     yield "alert-stranger", CLINICIAN, "level words code"
+    yield "alert-stuck", CLINICIAN, "words code"
     yield "alert-taken", CLINICIAN, "by"
     yield "alert-taken-already", CLINICIAN, "by"
     yield "lift-ask-note", CLINICIAN, ""

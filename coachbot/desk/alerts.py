@@ -7,7 +7,7 @@ from hashlib import sha256
 
 from starlette.responses import JSONResponse, Response
 
-from coachbot.coach.alerts import MISSED, UNDELIVERED, UNREACHABLE
+from coachbot.coach.alerts import MISSED, STUCK, UNDELIVERED, UNREACHABLE
 from coachbot.coach.case import Alert, Case, State
 from coachbot.desk.talk import Saying, sayings
 from coachbot.desk.visit import Visit
@@ -23,7 +23,7 @@ AROUND = timedelta(hours=6)
 MOST_AROUND = 12
 """Messages of it at most."""
 
-OURS = (MISSED, "lesson", UNREACHABLE, UNDELIVERED)
+OURS = (MISSED, "lesson", UNREACHABLE, UNDELIVERED, STUCK)
 """Categories of alerts that we raise ourselves: no words of a family decided."""
 
 

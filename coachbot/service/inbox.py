@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from functools import partial
 
@@ -15,6 +15,7 @@ from coachbot.coach.events import Event, Pressed, Replied
 from coachbot.service.clinicians import Clinicians
 from coachbot.service.codes import find_code
 from coachbot.service.deciding import Deciding
+from coachbot.service.faults import Faults
 from coachbot.service.strangers import Strangers
 from coachbot.store import WHICH, ContactRow, Gathered, Longer, Store, Transaction, UnavailableError
 from coachbot.triage import Level, assess
@@ -34,6 +35,7 @@ class Inbox:
 
     store: Store
     deciding: Deciding
+    faults: Faults
     strangers: Strangers
     clinicians: Clinicians
     clock: Callable[[], datetime]
@@ -52,7 +54,12 @@ class Inbox:
         before = self.clock() - PATIENCE
         overdue = await self.store.read(lambda tx: tx.pieces.overdue(before))
         for longer in overdue:
-            await self._receive(partial(_so_far, longer=longer))
+            try:
+                await self._receive(partial(_so_far, longer=longer))
+            except UnavailableError:
+                raise
+            except Exception:
+                log.exception("pieces_failed")
         return len(overdue)
 
     async def _receive(self, gather: Callable[[Transaction], Incoming | None]) -> None:
@@ -151,11 +158,21 @@ class Inbox:
         tx.messages.settle(message, WHICH, case_id=case.id, contact_id=contact.id)
 
     def _put_by(self, tx: Transaction, incoming: Incoming | None) -> str:
+        """Keep what could not be decided for the clinician; what sounds like an alarm is one all the same."""
         message = _keep(tx, incoming) if incoming else None
-        if incoming and message is not None:
-            contacts = tx.people.find(incoming.channel, incoming.address)
-            tx.messages.mark_unread(message, self.clock())
-            tx.messages.settle(message, "failed", case_id=contacts[0].case_id if contacts else None)
+        if incoming is None or message is None:
+            return "failed"
+        now = self.clock()
+        contacts = tx.people.find(incoming.channel, incoming.address)
+        tx.messages.mark_unread(message, now)
+        tx.messages.settle(message, "failed", case_id=contacts[0].case_id if contacts else None)
+        if tx.clinicians.find(incoming.channel, incoming.address):
+            return "failed"
+        for case_id in {contact.case_id for contact in contacts}:
+            self.faults.stuck(tx, case_id, now)
+        heard = replace(incoming, language=contacts[0].language) if contacts else incoming
+        if error := tx.alone(lambda: self.strangers.rescue(tx, heard, message, now)):
+            log.error("message_not_rescued", message=message, exc_info=error)
         return "failed"
 
 
@@ -173,7 +190,7 @@ def _keep(tx: Transaction, incoming: Incoming) -> int | None:
 def _whole(tx: Transaction, incoming: Incoming) -> Incoming | None:
     part = incoming.part
     if part is None:
-        return incoming
+        return replace(incoming, text=_whole_letters(incoming.text))
     found = tx.pieces.add(
         incoming.channel,
         incoming.address,
@@ -184,6 +201,11 @@ def _whole(tx: Transaction, incoming: Incoming) -> Incoming | None:
         at=incoming.at,
     )
     return _put_together(found)
+
+
+def _whole_letters(text: str | None) -> str | None:
+    """The text with a mark for each half of a letter: a phone may send one alone, and nothing can write it down."""
+    return text and text.encode("utf-16", "surrogatepass").decode("utf-16", "replace")
 
 
 def _so_far(tx: Transaction, longer: Longer) -> Incoming | None:

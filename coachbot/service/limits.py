@@ -21,6 +21,8 @@ class Limit:
             self._times.popitem(last=False)
         while times and now - times[0] >= self._span:
             times.popleft()
+        while times and times[-1] > now:  # the clock has been set back
+            times.pop()
         if len(times) >= self._most:
             return False
         times.append(now)

@@ -10,10 +10,9 @@ import structlog
 from coachbot.channels.base import Channel, Ending, Outgoing, Receipt, Report
 from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome
-from coachbot.service.deciding import Deciding
+from coachbot.service.faults import Faults
 from coachbot.service.files import Files
-from coachbot.service.heartbeat import tell
-from coachbot.store import Claimed, Store, Transaction, UnavailableError
+from coachbot.store import Claimed, Store, Transaction
 
 log = structlog.get_logger(__name__)
 
@@ -40,7 +39,7 @@ class Sender:
     """Takes messages out of the outbox and gives them to their channels."""
 
     store: Store
-    deciding: Deciding
+    faults: Faults
     files: Files
     channels: Mapping[str, Channel]
     clock: Callable[[], datetime]
@@ -56,8 +55,8 @@ class Sender:
             self._woken.clear()
             try:
                 sent = await self.pump()
-            except UnavailableError:
-                log.exception("outbox_unavailable")
+            except Exception:
+                log.exception("outbox_failed")
                 sent = 0
             if not sent:
                 await self._pause(stopped, POLL if self._room(self.clock()) else BREATH)
@@ -97,7 +96,7 @@ class Sender:
         if tx.deliveries.report(delivery, outcome, now) and outcome is not Outcome.SENT:
             ended = tx.outbox.lose(message, outcome, now)
             if ended:
-                tell(tx, self.deciding, ended, now)
+                self.faults.tell(tx, ended, now)
         return True
 
     async def _pause(self, stopped: asyncio.Event, seconds: float) -> None:
@@ -109,7 +108,11 @@ class Sender:
     async def _deliver(self, claimed: Claimed) -> None:
         receipt = await self._try(claimed)
         now = self.clock()
-        await self.store.transact(lambda tx: self._settle(tx, claimed, receipt, now))
+        try:
+            await self.store.transact(lambda tx: self._settle(tx, claimed, receipt, now))
+        except Exception:  # the lease will run out; until then the others are settled
+            log.exception("ending_not_kept", outbox=claimed.id, ending=receipt.ending)
+            return
         log.info("message_sent", outbox=claimed.id, urgency=claimed.urgency.name.lower(), ending=receipt.ending)
 
     async def _try(self, claimed: Claimed) -> Receipt:
@@ -137,9 +140,9 @@ class Sender:
             return
         if claimed.channel:
             tx.deliveries.expect(claimed.id, claimed.channel, receipt.names)
-        ended = tx.outbox.settle(claimed.id, Outcome(receipt.ending), now, receipt.channel_id)
+        ended = tx.outbox.settle(claimed.id, Outcome(receipt.ending), now, receipt.channel_id, pause=_backoff(claimed))
         if ended and ended.outcome is not Outcome.SENT:
-            tell(tx, self.deciding, ended, now)
+            self.faults.tell(tx, ended, now)
 
 
 def _backoff(claimed: Claimed) -> timedelta:

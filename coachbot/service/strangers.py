@@ -3,6 +3,8 @@
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
+import structlog
+
 from coachbot.channels.base import Incoming
 from coachbot.coach.actions import Line, Urgency
 from coachbot.coach.case import Case
@@ -18,10 +20,15 @@ from coachbot.service.writer import Reader
 from coachbot.store import Invite, InviteFault, Transaction
 from coachbot.triage import Assessment, Level, assess
 
+log = structlog.get_logger(__name__)
+
 LANGUAGES = ("en", "es", "fr")
 
 UNANSWERED = (Wish.STOP, Wish.DELETE, Wish.WRONG_NUMBER)
 """What a stranger may wish that silence grants."""
+
+UNTRIAGED = Assessment(level=Level.CONCERN, category="unread")
+"""What counts for words that triage itself fails over: nobody knows what they say, so a clinician must look."""
 
 FAULTS = {
     InviteFault.UNKNOWN: "code-unknown",
@@ -55,6 +62,12 @@ class Strangers:
         self._join(tx, incoming, message, opened, now)
         return "joined"
 
+    def rescue(self, tx: Transaction, incoming: Incoming, message: int, now: datetime) -> None:
+        """Words of a family that its case could not take, for a fault of ours: they may still be an alarm."""
+        assessment = _triaged(incoming)
+        if assessment.level >= Level.CONCERN:
+            self._alarm(tx, incoming, message, assessment, now)
+
     def _join(self, tx: Transaction, incoming: Incoming, message: int, invite: Invite, now: datetime) -> None:
         case = tx.cases.load(invite.case_id)
         known = [one.id for one in tx.people.find(incoming.channel, incoming.address) if one.case_id == case.id]
@@ -81,6 +94,8 @@ class Strangers:
             pass  # nothing is sent to a stranger anyway, and who wants no messages gets none about that
         elif assessment.level >= Level.CONCERN:
             self._alarm(tx, incoming, message, assessment, now)
+            if assessment.level < Level.URGENT:
+                self._say(tx, incoming, message, "stranger-hello", now)
         elif self.hellos.allows(f"{incoming.channel}:{incoming.address}", now):
             self._say(tx, incoming, message, "stranger-hello", now)
         tx.messages.settle(message, "stranger", level=assessment.level, category=assessment.category)
@@ -88,8 +103,6 @@ class Strangers:
     def _alarm(self, tx: Transaction, incoming: Incoming, message: int, assessment: Assessment, now: datetime) -> None:
         if assessment.level >= Level.URGENT:
             self._send(tx, incoming, message, safety_line(assessment), Urgency.SAFETY, now)
-        else:
-            self._say(tx, incoming, message, "stranger-hello", now)
         tx.messages.mark_unread(message, now)
         event = StrangerWrote(message=message, assessment=assessment)
         self.deciding.happen(tx, self.front_desk.case(tx, now), event, now)
@@ -112,3 +125,11 @@ class Strangers:
 def _language(incoming: Incoming) -> str:
     spoken = (incoming.language or "")[:2]
     return spoken if spoken in LANGUAGES else "en"
+
+
+def _triaged(incoming: Incoming) -> Assessment:
+    try:
+        return assess(incoming.text or "", lang=_language(incoming), sender="parent")
+    except Exception:
+        log.exception("triage_failed")
+        return UNTRIAGED

@@ -92,6 +92,15 @@ class Cases:
         )
         return self._take(query.with_for_update(key_share=True, skip_locked=True) if self._writable else query)
 
+    def due(self, now: datetime, limit: int) -> list[int]:
+        """Which cases' time has come, longest due first, without opening any."""
+        query = select(cases.c.id).where(cases.c.due_at <= now).order_by(cases.c.due_at, cases.c.id).limit(limit)
+        return list(self._connection.execute(query).scalars())
+
+    def changed_after(self, at: datetime) -> list[int]:
+        """Which cases were changed after then."""
+        return list(self._connection.execute(select(cases.c.id).where(cases.c.changed_at > at)).scalars())
+
     def save(self, old: Case, new: Case, event: Event, now: datetime, due_at: datetime | None) -> None:
         """Keep what `event` made of a case that was loaded here, with a row of its history.
 

@@ -5,7 +5,7 @@ from typing import get_args
 import msgspec
 
 from coachbot.coach.case import Case
-from coachbot.coach.events import Event, Joined, Pressed, Replied, SendEnded, Ticked
+from coachbot.coach.events import Event, Joined, Pressed, Replied, SendEnded, Stuck, Ticked
 
 OPENED = "Opened"
 """The kind of a history's first row, which holds the case as it was opened."""
@@ -14,7 +14,14 @@ encode = msgspec.json.Encoder().encode
 decode_case = msgspec.json.Decoder(Case).decode
 
 _events = {kind.__name__: msgspec.json.Decoder(kind) for kind in get_args(Event)}
-_actors = {Joined: "family", Replied: "family", Pressed: "family", Ticked: "clock", SendEnded: "channel"}
+_actors = {
+    Joined: "family",
+    Replied: "family",
+    Pressed: "family",
+    Ticked: "clock",
+    Stuck: "clock",
+    SendEnded: "channel",
+}
 
 
 def kind_of(event: Event) -> str:

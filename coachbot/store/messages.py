@@ -88,7 +88,8 @@ class Messages:
     def _again(self, channel: str, address: str, name: str, at: datetime) -> bool:
         here = and_(messages.c.channel == channel, messages.c.address_hash.in_(self._hashes(channel, address)))
         query = select(func.max(messages.c.received_at)).where(here, messages.c.channel_id.startswith(name))
-        last = self._connection.execute(query.where(messages.c.received_at > at - REPEATED)).scalar()
+        lately = messages.c.received_at.between(at - REPEATED, at + REPEATED)  # no later: clocks are set back
+        last = self._connection.execute(query.where(lately)).scalar()
         return last is not None and not self._written_to(channel, address, last, at - READING)
 
     def _written_to(self, channel: str, address: str, after: datetime, before: datetime) -> bool:

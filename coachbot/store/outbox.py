@@ -33,11 +33,15 @@ from coachbot.coach.events import Outcome
 from coachbot.store.dialects import insert_or_ignore
 from coachbot.store.documents import encode
 from coachbot.store.envelopes import Backlog, Body, Claimed, EndedSend, Envelope, Status, Written, recipient
+from coachbot.store.errors import UnsealError
 from coachbot.store.sealing import Purpose, Sealer
 from coachbot.store.tables import clinicians, contacts, outbox
 
 SENT_AGAIN = (Urgency.SAFETY, Urgency.ALERT)
 """Law 7: what is sent again when nobody knows whether it went out."""
+
+AHEAD = timedelta(minutes=2)
+"""No lease is longer, and hardly a wait: what lies further ahead was written before the clock was set back."""
 
 # Written out, not bound: a database uses a partial index only for a condition that it can read in the statement.
 WAITING: ColumnElement[str] = literal_column("'waiting'")
@@ -70,9 +74,17 @@ class Outbox:
         return sorted(map(self._claimed, rows), key=lambda one: ids.index(one.id))
 
     def settle(
-        self, message_id: int, outcome: Outcome, at: datetime, channel_id: str | None = None
+        self,
+        message_id: int,
+        outcome: Outcome,
+        at: datetime,
+        channel_id: str | None = None,
+        *,
+        pause: timedelta = timedelta(0),
     ) -> EndedSend | None:
         """Say how a send ended; `channel_id` is the channel's name for what was sent.
+
+        What is sent again (law 7) waits for `pause` first.
 
         Returns what the coach is to hear, or None: when the message will be sent again (law 7), or had ended before.
         """
@@ -81,7 +93,7 @@ class Outbox:
         if found is None or found.status not in _SETTLED_FROM.get(outcome, {Status.CLAIMED}):
             return None
         if outcome is Outcome.UNKNOWN and found.urgency in SENT_AGAIN:
-            self.put_back(message_id, at)
+            self.put_back(message_id, at + pause)
             return None
         return self._end([message_id], Status(outcome), outcome, at, channel_id)[0]
 
@@ -110,6 +122,18 @@ class Outbox:
             *self._end(self._some(left & ~again, outbox.c.lease_until, limit), Status.UNKNOWN, Outcome.UNKNOWN, now),
             *self._end(self._some(expired, outbox.c.expires_at, limit), Status.EXPIRED, Outcome.NEVER, now),
         ]
+
+    def set_back(self, now: datetime) -> None:
+        """The clock has been set back: let nobody wait for an instant that was near when it was written and is far now.
+
+        Claims go back as of a sender that died; what was put off may be tried now.
+        """
+        ahead = now + AHEAD
+        far = (outbox.c.created_at > ahead) | (outbox.c.not_before > ahead)
+        waits = (outbox.c.status == WAITING) & (outbox.c.not_before > now) & far
+        self._connection.execute(outbox.update().where(waits), {"not_before": now})
+        held = (outbox.c.status == CLAIMED) & (outbox.c.lease_until > ahead)
+        self._connection.execute(outbox.update().where(held), {"lease_until": now})
 
     def take_back(self, case_id: int, urgencies: Sequence[Urgency], now: datetime) -> None:
         """Do not send what waits for a family at these urgencies: practice is on hold, or the family has stopped."""
@@ -188,8 +212,11 @@ class Outbox:
         self._connection.execute(contacts.delete().where(erased, ~still))
 
     def _claimed(self, row: Row[Any]) -> Claimed:
-        body = self._body(row)
-        channel, address = body.stranger or (row.channel, self._address(row.address))
+        try:
+            body = self._body(row)
+            channel, address = body.stranger or (row.channel, self._address(row.address))
+        except UnsealError:  # changed bytes: it can be sent to nobody, and must not keep back what can
+            body, channel, address = Body(text=""), None, None
         return Claimed(
             id=row.id,
             case_id=row.case_id,

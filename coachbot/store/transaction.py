@@ -1,8 +1,10 @@
 """What one transaction can reach."""
 
+from collections.abc import Callable
 from datetime import datetime
 
 from sqlalchemy import Connection
+from sqlalchemy.exc import DataError, DBAPIError, IntegrityError
 
 from coachbot.store.access import Access
 from coachbot.store.board import Board
@@ -40,6 +42,22 @@ class Transaction:
         self.access = Access(connection)
         self.notes = Notes(connection, sealer)
         self.board = Board(connection, sealer)
+
+    def alone(self, work: Callable[[], object]) -> Exception | None:
+        """Do `work` so that its failure undoes nothing else of this transaction. Returns what it raised, if anything.
+
+        Trouble of the database itself is raised: it concerns the whole transaction.
+        """
+        savepoint = self._connection.begin_nested()
+        try:
+            work()
+        except Exception as error:
+            if isinstance(error, DBAPIError) and not isinstance(error, DataError | IntegrityError):
+                raise
+            savepoint.rollback()
+            return error
+        savepoint.commit()
+        return None
 
     def erase(self, case_id: int, now: datetime) -> Tombstone:
         """Erase what is kept about a family; see `erasing`."""

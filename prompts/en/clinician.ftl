@@ -28,6 +28,8 @@ alert-undelivered = EMERGENCY { $code }: a safety message to { $child }'s family
     .sms = EMERGENCY { $code }: a safety message to { $child }'s family could not be delivered. Call them now. Reply TAKE { $code }.
 alert-lesson = NOTICE { $code }: { $child }'s lesson has not been finished on { $count } evenings. A call may help the family.
     .sms = NOTICE { $code }: { $child }'s lesson has not been finished on { $count } evenings. Reply TAKE { $code }.
+alert-stuck = URGENT { $code }: a fault of ours keeps the program of child number { $words } from going on. Please look after that family yourself, and tell whoever runs this coach.
+    .sms = URGENT { $code }: a fault of ours stops the program of child number { $words }. Look after that family yourself, tell who runs this coach. Reply TAKE { $code }.
 alert-stranger =
     { $level ->
         [emergency] EMERGENCY

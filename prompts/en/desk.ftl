@@ -131,6 +131,7 @@ ours-missed = nights missed in a row
 ours-lesson = lesson not finished
 ours-unreachable = family cannot be reached
 ours-undelivered = a safety message did not arrive
+ours-stuck = a child's program cannot go on; its number:
 
 ## Alerts
 

@@ -28,6 +28,8 @@ alert-undelivered = EMERGENCIA { $code }: no se pudo entregar un mensaje de segu
     .sms = EMERGENCIA { $code }: no se pudo entregar un mensaje de seguridad a la familia de { $child }. Llámela ahora. Responda TOMAR { $code }.
 alert-lesson = AVISO { $code }: la lección de { $child } quedó sin terminar { $count } tardes. Una llamada puede ayudar a la familia.
     .sms = AVISO { $code }: la lección de { $child } quedó sin terminar { $count } tardes. Responda TOMAR { $code }.
+alert-stuck = URGENTE { $code }: un fallo nuestro impide que siga el programa del niño número { $words }. Atienda usted a esa familia y avise a quien lleva este sistema.
+    .sms = URGENTE { $code }: un fallo nuestro detiene el programa del niño { $words }. Atienda a esa familia y avise a quien lleva este sistema. Responda TOMAR { $code }.
 alert-stranger =
     { $level ->
         [emergency] EMERGENCIA

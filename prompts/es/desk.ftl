@@ -131,6 +131,7 @@ ours-missed = noches perdidas seguidas
 ours-lesson = lección sin terminar
 ours-unreachable = no se localiza a la familia
 ours-undelivered = un mensaje de seguridad no llegó
+ours-stuck = el programa de un niño no puede seguir; su número:
 
 ## Avisos
 

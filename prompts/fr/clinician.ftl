@@ -28,6 +28,8 @@ alert-undelivered = URGENCE VITALE { $code } : un message de sécurité n'a pas
     .sms = URGENCE VITALE { $code }: un message de sécurité n'a pas pu être remis à la famille de { $child }. Appelez-la tout de suite. Répondez PRENDRE { $code }.
 alert-lesson = AVIS { $code } : la leçon de { $child } n'a pas été finie { $count } soirs. Un appel peut aider la famille.
     .sms = AVIS { $code }: la leçon de { $child } n'a pas été finie { $count } soirs. Répondez PRENDRE { $code }.
+alert-stuck = URGENT { $code } : une panne de notre part bloque le programme de l'enfant numéro { $words }. Suivez vous-même cette famille et prévenez qui gère ce coach.
+    .sms = URGENT { $code }: une panne de notre part bloque le programme de l'enfant { $words }. Suivez cette famille, prévenez qui gère ce coach. Répondez PRENDRE { $code }.
 alert-stranger =
     { $level ->
         [emergency] URGENCE VITALE

@@ -131,6 +131,7 @@ ours-missed = soirs manqués de suite
 ours-lesson = leçon pas finie
 ours-unreachable = famille injoignable
 ours-undelivered = un message de sécurité n'est pas arrivé
+ours-stuck = le programme d'un enfant est bloqué ; son numéro :
 
 ## Alertes
 

@@ -55,6 +55,18 @@ def test_a_clock_set_back_gives_nothing_away() -> None:
     assert paced.ask("chat 0", START - timedelta(hours=1)) > NO_WAIT
 
 
+def test_a_clock_set_back_stops_nothing_for_long() -> None:
+    """What was to be waited for is waited for by the new clock, not until the old one comes round."""
+    paced = pace()
+    for n in range(5):
+        paced.ask(f"chat {n}", START)
+    paced.hold(30 * SECOND, START)
+    back = START - timedelta(hours=1)
+
+    assert paced.ask("chat 0", back) == 30 * SECOND
+    assert paced.ask("chat 0", back + 31 * SECOND) == NO_WAIT
+
+
 @given(
     st.lists(
         st.tuples(st.integers(0, 4), st.floats(0, 0.4), st.one_of(st.none(), st.integers(1, 3))),

@@ -16,6 +16,8 @@ from coachbot.coach.events import (
     Outcome,
     SendEnded,
     StrangerWrote,
+    Stuck,
+    Ticked,
 )
 from coachbot.coach.turn import Refused
 from coachbot.programme.protocol import Who
@@ -308,6 +310,29 @@ def test_a_stranger_s_alarm_climbs_like_any_other() -> None:
     talk = Conversation().happens(StrangerWrote(message=5, assessment=grave))
 
     talk.hears("alert-stranger", contact=Who.ON_CALL).after(timedelta(minutes=6)).hears("alert-stranger", "alert-again")
+
+
+def test_a_case_that_cannot_go_on_is_told_once_and_climbs() -> None:
+    """The clinic's own case holds one alert for each case at fault."""
+    talk = Conversation().happens(Stuck(case=12)).hears("alert-stuck", contact=Who.ON_CALL)
+
+    talk.happens(Stuck(case=12)).hears_nothing()
+    talk.happens(Stuck(case=13)).hears("alert-stuck").after(timedelta(minutes=16)).hears("alert-stuck", "alert-again")
+
+
+def test_an_alert_climbs_by_the_clock_as_it_is_now() -> None:
+    """Raised, or told again, while the clock ran a day ahead: it does not wait for tomorrow."""
+    raised_ahead = held()
+    raised_ahead.now -= timedelta(days=1)
+    raised_ahead.happens(Ticked()).hears("alert-again", contact=Who.ON_CALL)
+    assert raised_ahead.case.alerts[0].raised == raised_ahead.now
+    raised_ahead.after(timedelta(minutes=16)).hears("alert-again", contact=Who.BACKUP)
+
+    told_ahead = held()
+    told_ahead.now += timedelta(days=1)
+    told_ahead.happens(Ticked()).hears("alert-again")
+    told_ahead.now -= timedelta(hours=23)
+    told_ahead.happens(Ticked()).hears("alert-again").happens(Ticked()).hears_nothing()
 
 
 def test_erasing_waits_until_a_grave_alert_was_seen() -> None:

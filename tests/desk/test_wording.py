@@ -28,6 +28,7 @@ NAMED = (
 """How code and templates name a text outright."""
 
 EVENTS = [kind.__name__ for kind in Event.__args__]
+UNTOLD = ("Replied", "Pressed", "Ticked", "SendEnded", "StrangerWrote", "Stuck")
 FAMILIES: dict[str, list[str]] = {
     "ago-": ["minutes", "hours", "days"],
     "in-": ["minutes", "hours", "days"],
@@ -54,7 +55,7 @@ FAMILIES: dict[str, list[str]] = {
     "set-": [*clinic.LADDERS, *clinic.MINUTES, "nights", "max_nights", "missed_limit", "watch_days"],
     "texts-": ["parent", "child", "clinician"],
     "urgency-": [urgency.name.lower() for urgency in Urgency],
-    "did-": [name for name in EVENTS if name not in ("Replied", "Pressed", "Ticked", "SendEnded", "StrangerWrote")],
+    "did-": [name for name in EVENTS if name not in UNTOLD],
 }
 """Texts that are named by what they are about, with all that this can be."""
 

@@ -57,3 +57,11 @@ def test_a_limit_counts_within_its_span_and_forgets_old_keys() -> None:
     limit.allows("b", NOON)
     limit.allows("c", NOON)
     assert limit.allows("a", NOON)
+
+
+def test_a_clock_set_back_locks_nobody_out() -> None:
+    """What was counted in a time that has not come yet counts no more."""
+    limit = Limit(2, timedelta(hours=1))
+    assert [limit.allows("a", NOON + timedelta(days=1)) for _ in range(3)] == [True, True, False]
+
+    assert limit.allows("a", NOON)

@@ -232,6 +232,16 @@ async def test_the_same_words_count_again_only_as_an_answer(practising: Stage) -
     assert [swallow.mark for swallow in practising.case.nights[0].swallows] == [4, 4]
 
 
+async def test_words_from_before_the_clock_was_set_back_are_no_copy(practising: Stage) -> None:
+    """A day ahead somebody wrote the same: that must not swallow what is written now."""
+    practising.clock.now += timedelta(days=1)
+    await arrives(practising, "we are fine")
+    practising.clock.now -= timedelta(days=1)
+    await arrives(practising, "we are fine")
+
+    assert [one.text for one in messages(practising)].count("we are fine") == 2
+
+
 async def test_a_prompt_that_did_not_arrive_is_no_missed_night(practising: Stage) -> None:
     """The network reports it late: the evening was lost by us, as with a prompt that could not be sent."""
     for phone in (practising.texts, practising.phones):
