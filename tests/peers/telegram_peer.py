@@ -5,6 +5,7 @@ import shutil
 import socket
 import subprocess
 from collections.abc import AsyncIterator, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
@@ -45,8 +46,11 @@ class TelegramPeer:
 
     async def sent(self, chat: int) -> list[Json]:
         """What the bot sent to a chat, as it stands there now."""
-        found = await self._post("/control/sent", {"token": self.token})
-        return [one for one in found if str(one["chat_id"]) == str(chat)]
+        return [one for one in await self.all_sent() if str(one["chat_id"]) == str(chat)]
+
+    async def all_sent(self) -> list[Json]:
+        """What the bot sent to any chat."""
+        return list(await self._post("/control/sent", {"token": self.token}))
 
     async def calls(self, method: str) -> list[Json]:
         """The parameters of every call of a method, whatever came of it; those of a call with a file are left out."""
@@ -89,9 +93,9 @@ def _from(chat: int) -> Json:
     return {"from": user, "chat": {"id": chat, "type": "private", "first_name": "Test"}}
 
 
-@pytest.fixture(scope="session")
-def telegram_server() -> Iterator[str]:
-    """The address of a running Bot API server."""
+@contextmanager
+def running_server() -> Iterator[str]:
+    """The address of a Bot API server that runs until the block ends; skips the test where there is none to run."""
     node = shutil.which("node")
     if node is None or not (HERE / "node_modules" / "telegram-test-api").exists():
         pytest.skip("no Node, or its peers are not installed: run deploy/test once")
@@ -103,6 +107,13 @@ def telegram_server() -> Iterator[str]:
         assert server.stdout.readline() == "ready\n"
         yield f"http://127.0.0.1:{port}"
         server.terminate()
+
+
+@pytest.fixture(scope="session")
+def telegram_server() -> Iterator[str]:
+    """The address of a running Bot API server."""
+    with running_server() as server:
+        yield server
 
 
 @pytest.fixture
