@@ -41,6 +41,8 @@ def _without_values(_: object, __: str, event: structlog.typing.EventDict) -> st
     if error:
         kind, value, trace = sys.exc_info() if error is True else (type(error), error, error.__traceback__)
         event["error"] = kind.__name__ if kind else "unknown"
+        if word := getattr(value, "word", ""):  # the store's: which trouble of the database it is
+            event["reason"] = word
         while trace and trace.tb_next:
             trace = trace.tb_next
         if trace:

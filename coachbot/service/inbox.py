@@ -64,14 +64,21 @@ class Inbox:
 
     async def _receive(self, gather: Callable[[Transaction], Incoming | None]) -> None:
         try:
-            outcome = await self.store.transact(lambda tx: self._take(tx, gather(tx)))
+            outcome = await self._decided(gather)
+        except UnavailableError:
+            log.exception("message_not_kept")
+            raise
+        log.info("message_received", outcome=outcome)
+        self.woken()
+
+    async def _decided(self, gather: Callable[[Transaction], Incoming | None]) -> str:
+        try:
+            return await self.store.transact(lambda tx: self._take(tx, gather(tx)))
         except UnavailableError:
             raise
         except Exception:
             log.exception("message_failed")
-            outcome = await self.store.transact(lambda tx: self._put_by(tx, gather(tx)))
-        log.info("message_received", outcome=outcome)
-        self.woken()
+            return await self.store.transact(lambda tx: self._put_by(tx, gather(tx)))
 
     def _take(self, tx: Transaction, incoming: Incoming | None) -> str:
         if incoming is None:

@@ -12,7 +12,7 @@ from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome
 from coachbot.service.faults import Faults
 from coachbot.service.files import Files
-from coachbot.store import Claimed, Store, Transaction
+from coachbot.store import Claimed, Store, Transaction, UnavailableError
 
 log = structlog.get_logger(__name__)
 
@@ -29,6 +29,9 @@ CALM_WAIT = timedelta(minutes=5)
 
 POLL = 1.0
 """Seconds after which the outbox is looked at though nobody called: other processes write to it too."""
+
+INSIST = 20
+"""How often it is tried to keep how a send ended, a `POLL` apart. Then its lease runs out, and it counts as unknown."""
 
 BREATH = 0.02
 """Seconds between two looks while a channel's pace lets nothing through."""
@@ -108,12 +111,18 @@ class Sender:
     async def _deliver(self, claimed: Claimed) -> None:
         receipt = await self._try(claimed)
         now = self.clock()
-        try:
-            await self.store.transact(lambda tx: self._settle(tx, claimed, receipt, now))
-        except Exception:  # the lease will run out; until then the others are settled
-            log.exception("ending_not_kept", outbox=claimed.id, ending=receipt.ending)
-            return
-        log.info("message_sent", outbox=claimed.id, urgency=claimed.urgency.name.lower(), ending=receipt.ending)
+        for _ in range(INSIST):
+            try:
+                await self.store.transact(lambda tx: self._settle(tx, claimed, receipt, now))
+            except UnavailableError:
+                await asyncio.sleep(POLL)
+            except Exception:
+                log.exception("ending_failed", outbox=claimed.id, ending=receipt.ending)
+                return
+            else:
+                log.info("message_sent", outbox=claimed.id, urgency=claimed.urgency.name.lower(), ending=receipt.ending)
+                return
+        log.error("ending_not_kept", outbox=claimed.id, ending=receipt.ending)
 
     async def _try(self, claimed: Claimed) -> Receipt:
         channel = self.channels.get(claimed.channel or "")

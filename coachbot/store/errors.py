@@ -38,7 +38,12 @@ class LawError(StoreError):
 
 
 class UnavailableError(StoreError):
-    """The database is out of reach, full, locked or read-only. Nothing was kept, so nothing may be acknowledged."""
+    """The database is out of reach, full, locked or read-only. Nothing was kept, so nothing may be acknowledged.
+
+    `word` says which in the driver's own word, ``SQLITE_FULL`` or ``ReadOnlySqlTransaction``: fit for a log.
+    """
+
+    word = "unavailable"
 
 
 @contextmanager
@@ -47,8 +52,15 @@ def translated() -> Iterator[None]:
     try:
         yield
     except (IntegrityError, DataError) as error:
-        raise LawError(f"refused by the database: {error.orig}") from error
+        raise LawError(f"refused by the database: {_first_line(error)}") from error
     except DBAPIError as error:
-        raise UnavailableError(f"the database did not take it: {error.orig}") from error
+        unavailable = UnavailableError(f"the database did not take it: {_first_line(error)}")
+        unavailable.word = getattr(error.orig, "sqlite_errorname", "") or type(error.orig).__name__
+        raise unavailable from error
     except StatementError as error:
         raise (error.orig or error) from error
+
+
+def _first_line(error: DBAPIError) -> str:
+    """What the driver says, without the details that follow: PostgreSQL quotes whole rows there."""
+    return str(error.orig).partition("\n")[0]

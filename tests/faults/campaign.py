@@ -6,6 +6,7 @@ import os
 import random
 import re
 import signal
+import socket
 import subprocess
 import sys
 from collections import Counter
@@ -17,6 +18,7 @@ from pathlib import Path
 from typing import Any
 
 import msgspec
+from sqlalchemy import select
 
 from coachbot.bootstrap import build
 from coachbot.channels.rehearsal import RehearsalChannel
@@ -24,8 +26,9 @@ from coachbot.coach.case import Role, State
 from coachbot.rehearsal.stage import FAMILY, HandClock
 from coachbot.service.enrolling import Enrolled, enrol, new_seed
 from coachbot.store import Store, Transaction, new_key
+from coachbot.store.tables import alerts, outbox
 from faults.served import CLOCK, TROUBLE
-from helpers.laws import Phone, broken_laws, read_all
+from helpers.laws import Phone, broken_laws
 from peers.telegram_peer import TelegramPeer
 
 HERE = Path(__file__).parent
@@ -93,6 +96,7 @@ class Campaign:
     before: dict[Phone, Counter[str]] = field(default_factory=dict)
     pids: list[int] = field(default_factory=list)
     codes: list[str] = field(default_factory=list)
+    desk: str = field(default_factory=lambda: f"http://127.0.0.1:{_free_port()}")
 
     def __post_init__(self) -> None:
         self.set_clock(timedelta(0))
@@ -111,6 +115,7 @@ class Campaign:
             "COACHBOT_TELEGRAM_TOKEN": self.peer.token,
             "COACHBOT_TELEGRAM_API_URL": self.peer.url,
             "COACHBOT_BEAT_SECONDS": "0.3",
+            "COACHBOT_DESK_PORT": self.desk.rpartition(":")[2],
             CLOCK: str(self.folder / "clock"),
             TROUBLE: str(self.folder / "trouble"),
         }
@@ -209,9 +214,22 @@ class Campaign:
             pass
         self.pids.clear()
 
+    def there(self) -> list[bool]:
+        """Which of the clinic's processes are there."""
+        return [Path(f"/proc/{pid}").exists() for pid in self.pids]
+
     def alive(self) -> bool:
-        """Whether any of the clinic's processes is there."""
-        return any(Path(f"/proc/{pid}").exists() for pid in self.pids)
+        """Whether any of them is."""
+        return any(self.there())
+
+    def beating(self) -> int:
+        """How many of the clinic's processes have beaten."""
+        store = self.store()
+        try:
+            beats = store.run(lambda tx: tx.clinic.beats())
+        finally:
+            store.close()
+        return sum(name.endswith(f":{pid}") for name in beats for pid in self.pids)
 
     async def stop(self) -> None:
         """Tell all processes to stop, as a supervisor does, and see that they do."""
@@ -283,16 +301,21 @@ class Campaign:
         raise AssertionError(f"{otherwise}\n{self.log()[-3000:]}")
 
     async def _quiet(self) -> bool:
+        if await self.peer.unconfirmed():
+            return False
         store = self.store()
         try:
-            kept = store.run(read_all)
+            return store.run(self._nothing_to_do)
         finally:
             store.close()
-        under_way = any(one.status in ("waiting", "claimed") for one in kept.posted)
-        now = self.now()
-        alerts = (alert for case in kept.cases.values() for alert in case.open_alerts)
-        overdue = any(alert.next_step and alert.next_step <= now for alert in alerts)
-        return not under_way and not overdue and not await self.peer.unconfirmed()
+
+    def _nothing_to_do(self, tx: Transaction) -> bool:
+        due = (alerts.c.next_step_at <= self.now()) & alerts.c.acknowledged_at.is_(None)
+        queries = (
+            select(outbox.c.id).where(outbox.c.status.in_(["waiting", "claimed"])),
+            select(alerts.c.case_id).where(due),
+        )
+        return not any(tx._connection.execute(query).first() for query in queries)
 
     async def arrived(self) -> dict[Phone, Counter[str]]:
         """What stands on all phones, by the channel's own log."""
@@ -321,6 +344,11 @@ class Campaign:
         names = [f"Zebulon{number}" for number in range(len(self.families))]
         words = ["choking", "grandma", "saw the child", "crush"]
         return [self.peer.token, self.key, *self.codes, *names, *words, *chats, str(CLINICIAN), "Imani", "Lindqvist"]
+
+
+def _free_port() -> int:
+    with socket.create_server(("127.0.0.1", 0)) as free:
+        return int(free.getsockname()[1])
 
 
 @asynccontextmanager

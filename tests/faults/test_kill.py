@@ -12,7 +12,7 @@ pytestmark = pytest.mark.emulator
 
 async def test_no_law_is_broken_however_often_it_is_killed(campaign: Campaign) -> None:
     """Laws 3 to 7, from the database and from the channel's own log; and the logs tell nothing of anybody."""
-    await killed_rounds(campaign, 6)
+    await killed_rounds(campaign, 5)
     async with running(campaign):
         await campaign.comes_to_rest()
 
