@@ -2,7 +2,7 @@
 
 import os
 import socket
-from collections.abc import Callable, Mapping
+from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from importlib import import_module
@@ -22,6 +22,7 @@ from coachbot.service.front_desk import FrontDesk
 from coachbot.service.heartbeat import Heartbeat
 from coachbot.service.inbox import Inbox
 from coachbot.service.sending import Sender
+from coachbot.service.signs import Signs
 from coachbot.service.strangers import Strangers
 from coachbot.service.writer import Writer
 from coachbot.store import Store
@@ -64,6 +65,7 @@ class Coachbot:
     inbox: Inbox
     heartbeat: Heartbeat
     sender: Sender
+    signs: Signs
     channels: Mapping[str, Channel]
     clock: Clock
 
@@ -73,11 +75,17 @@ class Coachbot:
             pass
 
 
-def beating(heartbeat: Heartbeat, seconds: float) -> AsyncIOScheduler:
-    """The heartbeat as one in-memory job. A late beat is a late beat, never a lost one."""
+def beating(*jobs: Callable[[], Awaitable[object]], seconds: float) -> AsyncIOScheduler:
+    """The heartbeat and what goes with it, each as one in-memory job. A late beat is a late beat, never a lost one."""
     scheduler = AsyncIOScheduler(timezone=UTC)
+    for job in jobs:
+        _add(scheduler, job, seconds)
+    return scheduler
+
+
+def _add(scheduler: AsyncIOScheduler, job: Callable[[], Awaitable[object]], seconds: float) -> None:
     scheduler.add_job(
-        heartbeat.beat,
+        job,
         "interval",
         seconds=seconds,
         next_run_time=datetime.now(UTC),
@@ -85,7 +93,6 @@ def beating(heartbeat: Heartbeat, seconds: float) -> AsyncIOScheduler:
         coalesce=True,
         max_instances=1,
     )
-    return scheduler
 
 
 def build(
@@ -120,7 +127,8 @@ def build(
         woken=sender.wake,
     )
     heartbeat = Heartbeat(store, deciding, faults, clock, process_name(), inbox.take_overdue, sender.wake)
-    return Coachbot(store, catalogue, deciding, front_desk, inbox, heartbeat, sender, channels, clock)
+    signs = Signs(store, channels, clock)
+    return Coachbot(store, catalogue, deciding, front_desk, inbox, heartbeat, sender, signs, channels, clock)
 
 
 def warm_up() -> None:

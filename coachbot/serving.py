@@ -17,8 +17,9 @@ from coachbot.channels.base import Channel
 from coachbot.channels.sms import Account, SmsChannel
 from coachbot.channels.telegram import TelegramChannel
 from coachbot.desk.app import build_app
+from coachbot.service.watch import Watch
 from coachbot.settings import SettingError, Settings
-from coachbot.store import Store
+from coachbot.store import Store, StoreError
 
 log = structlog.get_logger(__name__)
 
@@ -91,6 +92,7 @@ async def _serve(settings: Settings, parts: tuple[str, ...]) -> None:
             for part in parts:
                 group.create_task(_PARTS[part](coachbot, settings, stopped), name=part)
             group.create_task(_load_the_rest(stopped), name="rest")
+            group.create_task(_signs(coachbot, settings, stopped), name="signs")
         log.info("stopped")
     except ExceptionGroup as group:
         # One part failed and took the others down with it: its own message is what helps.
@@ -109,6 +111,19 @@ async def _load_the_rest(stopped: asyncio.Event) -> None:
     gc.enable()
 
 
+async def _signs(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
+    """Whatever parts this process has, tell the store how it fares; once more when all is done."""
+    while True:
+        try:
+            await coachbot.signs.give()
+        except StoreError:
+            log.exception("signs_not_kept")
+        if stopped.is_set():
+            return
+        with suppress(TimeoutError):
+            await asyncio.wait_for(stopped.wait(), settings.number("BEAT_SECONDS"))
+
+
 async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
     for channel in coachbot.channels.values():
         await channel.start(coachbot.inbox.receive, coachbot.sender.report)
@@ -118,10 +133,12 @@ async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> 
 
 
 async def _heartbeat(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
-    scheduler = beating(coachbot.heartbeat, settings.number("BEAT_SECONDS"))
+    watch = Watch(coachbot.store, settings, coachbot.channels, coachbot.clock)
+    scheduler = beating(coachbot.heartbeat.beat, watch.look, seconds=settings.number("BEAT_SECONDS"))
     scheduler.start()
     await stopped.wait()
     scheduler.shutdown(wait=False)
+    await watch.close()
 
 
 async def _outbox(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:

@@ -45,6 +45,10 @@ SETTINGS = (
     Setting("DESK_PORT", "8080", "Port that the desk listens on."),
     Setting("DESK_URL", "", "The desk's public address, for links; empty means host and port."),
     Setting("BEAT_SECONDS", "15", "Seconds between two looks at the clock."),
+    Setting(
+        "WATCH_URL", "", "Address outside, asked for while all is well: its silence is the alarm; empty means none."
+    ),
+    Setting("WATCH_FAIL_URL", "", "Address posted to when an alert reaches nobody; empty means that one with `/fail`."),
     Setting("LOG", "json", "`json` for one object a line, `console` for people."),
 )
 """All settings there are."""

@@ -15,7 +15,7 @@ from coachbot.store import Store
 async def test_the_heartbeat_is_one_job_that_is_late_but_never_lost(store: Store) -> None:
     """Source: APScheduler 3 user guide, "Missed job executions and coalescing"."""
     stage = await cast(store)
-    scheduler = beating(stage.coachbot.heartbeat, 15)
+    scheduler = beating(stage.coachbot.heartbeat.beat, seconds=15)
     scheduler.start(paused=True)
 
     (job,) = scheduler.get_jobs()

@@ -123,6 +123,10 @@ class Channel(Protocol):
     def canonical(self, address: str) -> str | None:
         """The address as messages from there will name it; None where it is no address of this channel."""
 
+    @property
+    def up(self) -> bool:
+        """Whether messages can come in here now, as far as this process can tell."""
+
     async def start(self, receive: Receive, hear: Hear | None = None, /) -> None:
         """Begin to take messages in; each goes to `receive`, in order per address.
 

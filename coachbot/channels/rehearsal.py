@@ -26,6 +26,11 @@ class RehearsalChannel:
         """Any word will do."""
         return address or None
 
+    @property
+    def up(self) -> bool:
+        """Whether the phones are in use."""
+        return self._receive is not None
+
     async def start(self, receive: Receive, _hear: Hear | None = None, /) -> None:
         """Let the phones be used."""
         self._receive = receive

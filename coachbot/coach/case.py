@@ -23,6 +23,10 @@ class State(StrEnum):
     WITHDRAWN = "withdrawn"
 
 
+IN_PROGRAMME = (State.LESSON, State.PRACTISING, State.PAUSED, State.ON_HOLD)
+"""States of a family that has joined and neither finished nor stopped."""
+
+
 class Role(StrEnum):
     """Who is at the other end of a family's chat."""
 
@@ -246,6 +250,11 @@ class Case:
     def complete(self) -> bool:
         """Whether all the nights have been practised, or the calendar has no evening left."""
         return self.practised >= self.protocol.nights or len(self.nights) >= self.protocol.max_nights
+
+    @property
+    def unreachable(self) -> bool:
+        """Whether a family in the programme has no adult who can be written to."""
+        return self.state in IN_PROGRAMME and not any(contact.open for contact in self.parents)
 
     @property
     def running(self) -> State:

@@ -82,7 +82,8 @@ PAGES = (
     Page("POST", "/clinic/people/renew", clinic.renew, LEAD),
     Page("GET", "/clinic/log", clinic.log, LEAD),
     Page("GET", "/clinic/texts", clinic.texts, CLINICAL),
-    Page("GET", "/status", health.status, CLINICAL),
+    Page("GET", "/status", health.status, CLINICAL, local=True),
+    Page("GET", "/metrics", health.metrics, LEAD, local=True),
 )
 """Every page there is."""
 

@@ -29,19 +29,26 @@ CLINICAL = LEAD | {"clinician"}
 STUDY = LEAD | {"researcher"}
 STAFF = CLINICAL | {"researcher"}
 
+FORWARDED = ("forwarded", "via", "x-forwarded-for")
+"""What a server puts into a request that it passes on."""
+
 LARGEST = 200_000
 """Bytes of a form: far more than any of ours has."""
 
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page: method, path, handler and roles. A `quiet` one is no use of the session, for it is not asked for."""
+    """One page: method, path, handler and roles. A `quiet` one is no use of the session, for it is not asked for.
+
+    A `local` one opens without an account for who asks directly, not through the server that stands before the desk.
+    """
 
     method: str
     path: str
     handler: Handler
     roles: frozenset[str]
     quiet: bool = False
+    local: bool = False
 
     @property
     def name(self) -> str:
@@ -98,16 +105,24 @@ async def _guarded(visit: Visit, page: Page) -> Response:
         if _size(visit.request) > LARGEST:
             return visit.fragment("bare.html", status=413, said=visit.t("wrong-size"))
         visit.form = await visit.request.form(max_files=0, max_fields=500)
-    if page.roles:
-        if visit.who is None:
-            return visit.go("/sign-in") if page.method == "GET" and not page.quiet else _plain(visit, 401)
-        if visit.who.role not in page.roles:
-            return await visit.wrong(403, visit.t("wrong-role"))
-        if page.method == "POST" and not sessions.same_csrf(visit.token, visit.field("csrf")):
-            return await visit.wrong(403, visit.t("wrong-csrf"))
-        if "case" in visit.request.path_params:
-            await visit.note(page.name, visit.case_id)
+    if page.local and not (visit.who and visit.who.role in page.roles) and not _forwarded(visit.request):
+        visit.who = None
+    elif page.roles and (refusal := await _refusal(visit, page)):
+        return refusal
+    if "case" in visit.request.path_params:
+        await visit.note(page.name, visit.case_id)
     return await page.handler(visit)
+
+
+async def _refusal(visit: Visit, page: Page) -> Response | None:
+    """What is answered to somebody for whom a page is not, or to a form that is not ours."""
+    if visit.who is None:
+        return visit.go("/sign-in") if page.method == "GET" and not page.quiet else _plain(visit, 401)
+    if visit.who.role not in page.roles:
+        return await visit.wrong(403, visit.t("wrong-role"))
+    if page.method == "POST" and not sessions.same_csrf(visit.token, visit.field("csrf")):
+        return await visit.wrong(403, visit.t("wrong-csrf"))
+    return None
 
 
 async def _reason(visit: Visit, line: Line) -> str:
@@ -115,6 +130,11 @@ async def _reason(visit: Visit, line: Line) -> str:
     common = common_values(case, visit.now)
     catalogue = visit.desk.coachbot.catalogue
     return catalogue.render(line, language=visit.language, audience=Audience.CLINICIAN, common=common)
+
+
+def _forwarded(request: Request) -> bool:
+    """Whether another server passed the request on, as it says in one of these (RFC 7239; RFC 9110, 7.6.3)."""
+    return any(name in request.headers for name in FORWARDED)
 
 
 def _plain(visit: Visit, status: int) -> Response:

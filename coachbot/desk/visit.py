@@ -16,6 +16,7 @@ from coachbot.desk import sessions
 from coachbot.desk.board import Board
 from coachbot.desk.heading import head
 from coachbot.desk.once import Once
+from coachbot.desk.probe import Probe
 from coachbot.desk.wording import NAMES, Wording
 from coachbot.programme.zones import local
 from coachbot.service.limits import Limit
@@ -48,6 +49,7 @@ class Desk:
     templates: jinja2.Environment
     board: Board = field(default_factory=Board)
     once: Once = field(default_factory=Once)
+    probe: Probe = field(default_factory=Probe)
     by_name: Limit = field(default_factory=lambda: _limit(10))
     by_address: Limit = field(default_factory=lambda: _limit(50))
 

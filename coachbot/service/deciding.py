@@ -4,11 +4,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from coachbot.coach.actions import Action, AwaitNote, Forget, MarkUnread, Say, Summarise, TakeBack, Urgency
+from coachbot.coach.actions import Action, AwaitNote, Decision, Forget, MarkUnread, Say, Summarise, TakeBack, Urgency
 from coachbot.coach.case import Case
 from coachbot.coach.decide import decide
 from coachbot.coach.due import due_at
 from coachbot.coach.events import Event
+from coachbot.measures import DECIDE
 from coachbot.service.summary import summary
 from coachbot.service.writer import Writer
 from coachbot.store import Change, Envelope, Transaction
@@ -29,7 +30,7 @@ class Deciding:
 
     def happen_many(self, tx: Transaction, pairs: Sequence[tuple[Case, Event]], now: datetime) -> list[Case]:
         """The same for many cases, each another, in a few statements."""
-        decisions = [decide(case, event, now) for case, event in pairs]
+        decisions = [_decide(case, event, now) for case, event in pairs]
         changes = [
             Change(old=case, new=decision.case, event=event, due_at=due_at(decision.case))
             for (case, event), decision in zip(pairs, decisions, strict=True)
@@ -60,3 +61,8 @@ class Deciding:
             case Forget():
                 pass
         return []
+
+
+def _decide(case: Case, event: Event, now: datetime) -> Decision:
+    with DECIDE.time():
+        return decide(case, event, now)

@@ -12,6 +12,7 @@ from coachbot.channels.base import Incoming
 from coachbot.coach.actions import Line, Say, Urgency
 from coachbot.coach.case import Case, State
 from coachbot.coach.events import Event, Pressed, Replied
+from coachbot.measures import RECEIVED
 from coachbot.service.clinicians import Clinicians
 from coachbot.service.codes import find_code
 from coachbot.service.deciding import Deciding
@@ -68,6 +69,7 @@ class Inbox:
         except UnavailableError:
             log.exception("message_not_kept")
             raise
+        RECEIVED.labels(outcome).inc()
         log.info("message_received", outcome=outcome)
         self.woken()
 

@@ -10,6 +10,7 @@ import structlog
 from coachbot.channels.base import Channel, Ending, Outgoing, Receipt, Report
 from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome
+from coachbot.measures import SENDS
 from coachbot.service.faults import Faults
 from coachbot.service.files import Files
 from coachbot.store import Claimed, Store, Transaction, UnavailableError
@@ -120,7 +121,9 @@ class Sender:
                 log.exception("ending_failed", outbox=claimed.id, ending=receipt.ending)
                 return
             else:
-                log.info("message_sent", outbox=claimed.id, urgency=claimed.urgency.name.lower(), ending=receipt.ending)
+                urgency = claimed.urgency.name.lower()
+                SENDS.labels(receipt.ending, urgency).inc()
+                log.info("message_sent", outbox=claimed.id, urgency=urgency, ending=receipt.ending)
                 return
         log.error("ending_not_kept", outbox=claimed.id, ending=receipt.ending)
 

@@ -177,6 +177,7 @@ class Cases:
             "language": change.new.language,
             "changed_at": now,
             "due_at": change.due_at,
+            "unreachable": change.new.unreachable,
             "document": self._sealer.seal(Purpose.CASE, encode(change.new)),
         }
 

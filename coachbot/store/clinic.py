@@ -1,11 +1,14 @@
 """What belongs to the clinic as a whole: its settings, and that its processes are alive."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, select
 
 from coachbot.store.dialects import insert_or_update
 from coachbot.store.tables import heartbeats, settings
+
+GONE = timedelta(days=1)
+"""A process that was not felt for so long is not there any more."""
 
 
 class Clinic:
@@ -15,7 +18,8 @@ class Clinic:
         self._connection = connection
 
     def beat(self, process: str, at: datetime) -> None:
-        """Say that a process is alive."""
+        """Say that a process is alive, and forget those that have long gone."""
+        self._connection.execute(heartbeats.delete().where(heartbeats.c.at < at - GONE))
         statement = insert_or_update(self._connection, heartbeats, "process", "at")
         self._connection.execute(statement, {"process": process, "at": at})
 

@@ -1,4 +1,4 @@
-"""The one statement that the two databases' constructs are spelled apart for."""
+"""The few statements that the two databases' constructs are spelled apart for."""
 
 from sqlalchemy import Connection, Table
 from sqlalchemy.dialects import postgresql, sqlite
@@ -15,3 +15,11 @@ def insert_or_update(connection: Connection, table: Table, key: str, value: str)
     insert = postgresql.insert if connection.dialect.name == "postgresql" else sqlite.insert
     statement = insert(table)
     return statement.on_conflict_do_update(index_elements=[key], set_={value: statement.excluded[value]})
+
+
+def insert_or_add(connection: Connection, table: Table, value: str) -> postgresql.Insert | sqlite.Insert:
+    """An insert that adds its `value` to that of a row with the same primary key."""
+    insert = postgresql.insert if connection.dialect.name == "postgresql" else sqlite.insert
+    statement = insert(table)
+    total = table.c[value] + statement.excluded[value]
+    return statement.on_conflict_do_update(index_elements=list(table.primary_key.columns), set_={value: total})

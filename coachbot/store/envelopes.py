@@ -98,7 +98,7 @@ class EndedSend:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Backlog:
-    """What waits at one urgency: how many, and since when the oldest."""
+    """What waits for one thing: how many, and since when the oldest."""
 
     count: int
     oldest: datetime

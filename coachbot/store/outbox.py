@@ -141,11 +141,18 @@ class Outbox:
         mine = family & outbox.c.urgency.in_([int(urgency) for urgency in urgencies])
         self._connection.execute(outbox.update().where(mine), {"status": Status.CANCELLED, "settled_at": now})
 
-    def oldest_waiting(self) -> dict[Urgency, Backlog]:
-        """What waits, by urgency; an urgency at which nothing waits is left out."""
-        query = select(outbox.c.urgency, func.count(), func.min(outbox.c.created_at)).where(outbox.c.status == WAITING)
-        rows = self._connection.execute(query.group_by(outbox.c.urgency))
-        return {Urgency(urgency): Backlog(count=count, oldest=oldest) for urgency, count, oldest in rows}
+    def unsent(self) -> dict[Urgency, Backlog]:
+        """What waits or is on its way, by urgency; an urgency with nothing is left out."""
+        query = select(outbox.c.urgency, func.count().label("number"), func.min(outbox.c.created_at).label("oldest"))
+        # One query for each state, for each has an index of its own.
+        states = [query.where(outbox.c.status == state).group_by(outbox.c.urgency) for state in (WAITING, CLAIMED)]
+        rows = [row for state in states for row in self._connection.execute(state)]
+        by_urgency = {urgency: [row for row in rows if row.urgency == urgency] for urgency in Urgency}
+        return {
+            urgency: Backlog(count=sum(row.number for row in found), oldest=min(row.oldest for row in found))
+            for urgency, found in by_urgency.items()
+            if found
+        }
 
     def of_case(self, case_id: int) -> list[Written]:
         """All that was written to anybody about a case, in order."""

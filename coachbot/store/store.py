@@ -6,6 +6,7 @@ from typing import TypeVar
 
 from sqlalchemy import URL, Connection
 
+from coachbot.measures import TRANSACTION
 from coachbot.store import schema
 from coachbot.store.engine import is_sqlite, make_file, parse, postgres_engine, sqlite_engine
 from coachbot.store.errors import translated
@@ -52,7 +53,7 @@ class Store:
             StoreError: one of its kinds; nothing was kept.
             Exception: whatever `work` raises; nothing was kept.
         """
-        with translated():
+        with translated(), TRANSACTION.time():
             return await asyncio.wrap_future(self._writer.submit(self._job(work, writable=True)))
 
     async def read(self, work: Work[T]) -> T:

@@ -9,6 +9,7 @@ from sqlalchemy import (
     CheckConstraint,
     Column,
     Date,
+    Double,
     ForeignKey,
     ForeignKeyConstraint,
     Index,
@@ -19,6 +20,7 @@ from sqlalchemy import (
     Table,
     Text,
     UniqueConstraint,
+    false,
     text,
 )
 
@@ -54,7 +56,9 @@ cases = Table(
     Column("changed_at", Instant, nullable=False),
     Column("due_at", Instant),
     Column("document", LargeBinary, nullable=False),
+    Column("unreachable", Boolean, nullable=False, server_default=false()),
     _partial("ix_cases_due", "due_at", "id", where="due_at IS NOT NULL"),
+    _partial("ix_cases_unreachable", "id", where="unreachable"),
     sqlite_autoincrement=True,
 )
 
@@ -283,6 +287,23 @@ heartbeats = Table(
     Column("process", Text, primary_key=True),
     Column("at", Instant, nullable=False),
 )
+
+lines = Table(
+    "lines",
+    metadata,
+    Column("channel", Text, primary_key=True),
+    Column("up_at", Instant, nullable=False),
+)
+"""When each channel was last known to take messages in, whichever process listens to it."""
+
+tallies = Table(
+    "tallies",
+    metadata,
+    Column("sample", Text, primary_key=True),
+    Column("labels", Text, primary_key=True),
+    Column("value", Double, nullable=False),
+)
+"""What all processes have counted since the tables were made, by the names that `/metrics` gives them."""
 
 settings = Table(
     "settings",

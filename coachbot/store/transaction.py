@@ -21,6 +21,7 @@ from coachbot.store.pieces import Pieces
 from coachbot.store.rotation import reseal
 from coachbot.store.sealing import Sealer
 from coachbot.store.sessions import Sessions
+from coachbot.store.signs import Signs
 
 
 class Transaction:
@@ -38,6 +39,7 @@ class Transaction:
         self.invites = Invites(connection, sealer)
         self.clinicians = Clinicians(connection, sealer)
         self.clinic = Clinic(connection)
+        self.signs = Signs(connection)
         self.sessions = Sessions(connection)
         self.access = Access(connection)
         self.notes = Notes(connection, sealer)

@@ -132,7 +132,7 @@ class Catalogue:
             values = tuple([_value(name, line.args, common) for name in text.variables])
             return self._remembered(text, values)
         except Exception:
-            log.exception("text cannot be filled in", text=line.id, language=language, audience=str(audience))
+            log.exception("text_unfillable", text=line.id, language=language, audience=str(audience))
             return text.room.plain(form, FALLBACK, {})
 
     def word(self, name: str, language: str, **args: Value) -> str:

@@ -47,7 +47,7 @@ def bench(store: Store) -> Bench:
     phones = RehearsalChannel(clock)
     coachbot = build(store, {"rehearsal": phones}, emergency_number="112", clock=clock)
     made = Bench(coachbot, Settings({"COACHBOT_DESK_URL": ORIGIN}), clock, phones)
-    store.run(lambda tx: tx.clinic.beat("test", clock.now))
+    store.run(lambda tx: (tx.clinic.beat("test", clock.now), tx.signs.up(["rehearsal"], clock.now)))  # type: ignore[func-returns-value]
     made.add("Imani Osei", "clinician", duty="on_call", reach=("rehearsal", "osei"))
     return made
 

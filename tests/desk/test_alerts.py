@@ -158,6 +158,7 @@ def test_the_words_of_a_family_cannot_run_in_a_page(family: Family, client: Brow
 def test_nobody_reachable_is_said_loudly(family: Family, client: Browser) -> None:
     """Law 4: pages carry a banner, and the health check fails, while an alert would reach no one."""
     store = family.bench.coachbot.store
+    run(family.bench.coachbot.signs.give())
     assert client.get("/ready").status_code == 200
     store.run(lambda tx: tx.clinicians.change("Imani Osei", duty="none"))
 

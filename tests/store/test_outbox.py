@@ -233,7 +233,7 @@ def test_the_backlog_is_told_by_urgency(store: Store) -> None:
     """Health shows how many wait and since when, and nothing where nothing waits."""
     put(store, note("a", urgency=Urgency.PROMPT), now=EVENING - MINUTE)
     put(store, note("b", to=2, urgency=Urgency.PROMPT), note("c", to=3, urgency=Urgency.SAFETY))
-    backlog = store.run(lambda tx: tx.outbox.oldest_waiting())
+    backlog = store.run(lambda tx: tx.outbox.unsent())
 
     assert {urgency: (one.count, one.oldest) for urgency, one in backlog.items()} == {
         Urgency.SAFETY: (1, EVENING),

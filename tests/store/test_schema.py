@@ -72,10 +72,12 @@ def test_an_empty_database_is_refused_with_what_to_do(tmp_path: Path) -> None:
 
 def test_a_database_of_a_newer_program_is_refused(store: Store) -> None:
     """An old program does not write into tables that it does not know."""
+    known = store.run(lambda tx: tx._connection.execute(text("SELECT version_num FROM alembic_version")).scalar_one())
     store.run(lambda tx: tx._connection.execute(text("UPDATE alembic_version SET version_num = '9999'")))
     with pytest.raises(SchemaError, match="older than its database"):
         store.check()
-    store.run(lambda tx: tx._connection.execute(text("UPDATE alembic_version SET version_num = '0003'")))
+    put_back = text("UPDATE alembic_version SET version_num = :known")
+    store.run(lambda tx: tx._connection.execute(put_back, {"known": known}))
     store.check()
 
 

@@ -70,6 +70,11 @@ class SmsChannel:
         """A telephone number in E.164."""
         return e164(address, self._region)
 
+    @property
+    def up(self) -> bool:
+        """Whether the line is bound to hear."""
+        return self._line.listening and self._line.session is not None
+
     async def start(self, receive: Receive, hear: Hear | None = None, /) -> None:
         """Begin to take messages in. That the SMSC is out of reach is waited out, that it does not know us is not.
 

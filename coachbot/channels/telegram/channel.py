@@ -54,6 +54,12 @@ class TelegramChannel:
         self._clock = clock
         self._task: asyncio.Task[None] | None = None
         self._username: str | None = None
+        self._listener: Listener | None = None
+
+    @property
+    def up(self) -> bool:
+        """Whether Telegram answered when it was last asked for updates, or to post them."""
+        return self._listener is not None and self._listener.heard
 
     async def start(self, receive: Receive, _hear: Hear | None = None, /) -> None:
         """Begin to take messages in. That Telegram is out of reach is waited out, that it refuses the token is not.
@@ -69,8 +75,8 @@ class TelegramChannel:
             raise ChannelError("Telegram refuses COACHBOT_TELEGRAM_TOKEN: set it to the bot's current token") from None
         except TelegramError as error:
             log.warning("telegram_unreachable", error=type(error).__name__)
-        listener = self._listener(receive)
-        work = listener.ask_for_posts(self._webhook) if self._webhook else listener.poll()
+        self._listener = self._hearing(receive)
+        work = self._listener.ask_for_posts(self._webhook) if self._webhook else self._listener.poll()
         self._task = asyncio.create_task(work, name="telegram")
 
     async def stop(self) -> None:
@@ -79,6 +85,7 @@ class TelegramChannel:
             self._task.cancel()
             with suppress(asyncio.CancelledError):
                 await self._task
+        self._listener = None
         await self._bot.shutdown()
         await self._bot.request.shutdown()  # which the bot leaves open if it has sent but was never started
 
@@ -89,7 +96,7 @@ class TelegramChannel:
 
     def routes(self, receive: Receive) -> list[Route]:
         """What a web server must serve so that updates can be posted; nothing while polling."""
-        return [self._webhook.route(self._bot, self._listener(receive).take)] if self._webhook else []
+        return [self._webhook.route(self._bot, self._hearing(receive).take)] if self._webhook else []
 
     def invite_link(self, code: str) -> str | None:
         """The link that opens a chat with the bot and sends it the code; None while the bot's name is not known.
@@ -112,7 +119,7 @@ class TelegramChannel:
         except TimeoutError:
             return Receipt(ending=Ending.UNKNOWN)
 
-    def _listener(self, receive: Receive) -> Listener:
+    def _hearing(self, receive: Receive) -> Listener:
         return Listener(self._bot, receive, self.pace, self._clock)
 
     async def _send(self, address: str, calls: tuple[Part, ...]) -> Receipt:

@@ -2,7 +2,7 @@
 
 import asyncio
 from collections.abc import Awaitable, Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
 import structlog
@@ -25,14 +25,15 @@ PAUSES = (timedelta(seconds=1), timedelta(seconds=30))
 """The first and the longest pause after something went wrong; doubled in between."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Listener:
-    """Hears what people write to the bot. `clock` dates what Telegram does not."""
+    """Hears what people write to the bot. `clock` dates what Telegram does not; `heard` is whether Telegram answers."""
 
     bot: Bot
     receive: Receive
     pace: Pace
     clock: Callable[[], datetime]
+    heard: bool = field(default=False, init=False)
 
     async def poll(self) -> None:
         """Ask for updates, for ever. Asking from a number on tells Telegram that the updates before it were taken."""
@@ -43,9 +44,9 @@ class Listener:
                 for update in await self.bot.get_updates(offset, timeout=HELD, allowed_updates=updates.KINDS):
                     await self.take(update)
                     offset = update.update_id + 1
-                pause = PAUSES[0]
+                self.heard, pause = True, PAUSES[0]
             except Exception as error:  # noqa: BLE001 - whatever it is, nothing is confirmed and the next try may do
-                pause = await _rest(error, pause)
+                pause = await self._rest(error, pause)
 
     async def ask_for_posts(self, webhook: Webhook) -> None:
         """Have updates posted; one at a time, which keeps each person's messages in order."""
@@ -90,14 +91,15 @@ class Listener:
             try:
                 await call()
             except TelegramError as error:
-                pause = await _rest(error, pause)
+                pause = await self._rest(error, pause)
             else:
+                self.heard = True
                 return
 
-
-async def _rest(error: Exception, pause: timedelta) -> timedelta:
-    """Pause after a failure, as long as Telegram says if it does. Returns how long to pause after the next."""
-    log.warning("telegram_unheard", error=type(error).__name__)
-    told = wait(error) if isinstance(error, RetryAfter) else pause
-    await asyncio.sleep(told.total_seconds())
-    return min(2 * pause, PAUSES[1])
+    async def _rest(self, error: Exception, pause: timedelta) -> timedelta:
+        """Pause after a failure, as long as Telegram says if it does. Returns how long to pause after the next."""
+        self.heard = False
+        log.warning("telegram_unheard", error=type(error).__name__)
+        told = wait(error) if isinstance(error, RetryAfter) else pause
+        await asyncio.sleep(told.total_seconds())
+        return min(2 * pause, PAUSES[1])
