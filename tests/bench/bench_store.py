@@ -9,44 +9,26 @@
 Prints a table and the same numbers as JSON.
 """
 
-import argparse
 import asyncio
-import json
-import os
 import sqlite3
 import statistics
-import tempfile
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
-from dataclasses import dataclass
+from collections.abc import Iterator
 from datetime import timedelta
-from pathlib import Path
 from time import perf_counter
 from typing import Any
 
-from sqlalchemy import Connection, Table, bindparam, insert, make_url, select, text, update
+from sqlalchemy import bindparam, insert, select, update
 
+from bench.figures import Figure, apart, core, databases, fresh_store, parser, sample_rows, show
 from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome, Pressed, Ticked
-from coachbot.store import Change, Envelope, Store, Transaction, new_key
-from coachbot.store.engine import postgres_engine, sqlite_engine
-from coachbot.store.tables import cases, history, messages, metadata, nights, outbox
+from coachbot.store import Change, Envelope, Store, Transaction
+from coachbot.store.tables import cases, history, messages, nights, outbox
 from helpers.cases import EVENING, MINUTE, draft, with_night
 
 REPLIES = 2000
 TEXT = "Tonight: center, left, right, up, down. Sit up straight, small sip, look where the picture looks. " * 3
 CHUNK = 500
-
-
-@dataclass(frozen=True)
-class Figure:
-    """One measured line: `ratio` is to the baseline of its group."""
-
-    group: str
-    what: str
-    value: float
-    unit: str
-    ratio: float | None = None
 
 
 # --- one reply's transaction ------------------------------------------------------------------------------------------
@@ -78,22 +60,12 @@ def through_the_store(store: Store, ids: list[int], at_once: int) -> float:
     return REPLIES / (perf_counter() - begin)
 
 
-def sample_rows(store: Store, *tables: Table) -> dict[str, dict[str, Any]]:
-    """The latest row of each table as the store has written it, for the baselines to write as it is."""
-
-    def latest(tx: Transaction, table: Table) -> dict[str, Any]:
-        query = select(table).order_by(*[column.desc() for column in table.primary_key.columns]).limit(1)
-        return dict(tx._connection.execute(query).mappings().one())
-
-    return store.run(lambda tx: {table.name: latest(tx, table) for table in tables})
-
-
-def by_core(connect: Callable[[], Any], rows: dict[str, dict[str, Any]], ids: list[int]) -> float:
+def by_core(url: str, rows: dict[str, dict[str, Any]], ids: list[int]) -> float:
     """The same statements by bare SQLAlchemy Core, one commit each, in this thread."""
     changed = update(cases).where(cases.c.id == bindparam("same_id"))
     values = {name: rows["cases"][name] for name in ("version", "state", "due_at", "document", "changed_at")}
     fresh = {name: {k: v for k, v in rows[name].items() if k != "id"} for name in ("messages", "outbox")}
-    with connect() as connection:
+    with core(url).connect() as connection:
         begin = perf_counter()
         for number in range(REPLIES):
             case_id = ids[number % len(ids)]
@@ -148,20 +120,13 @@ def replies(store: Store, url: str) -> Iterator[Figure]:
     ids = store.run(lambda tx: [tx.cases.add(draft(), EVENING).id for _ in range(200)])
     ours = {at_once: through_the_store(store, ids, at_once) for at_once in (1, 32)}
     rows = sample_rows(store, cases, history, messages, outbox)
-    core = by_core(_core(url), rows, ids)
-    yield Figure("reply", "bare SQLAlchemy Core, one thread", core, "/s", 1.0)
+    bare = by_core(url, rows, ids)
+    yield Figure("reply", "bare SQLAlchemy Core, one thread", bare, "/s", 1.0)
     for at_once, rate in ours.items():
-        yield Figure("reply", f"Store.transact, {at_once} at once", rate, "/s", rate / core)
+        yield Figure("reply", f"Store.transact, {at_once} at once", rate, "/s", rate / bare)
     if url.startswith("sqlite"):
         plain = by_sqlite3(url.removeprefix("sqlite:///"), rows, ids)
-        yield Figure("reply", "plain sqlite3, one thread", plain, "/s", plain / core)
-
-
-def _core(url: str) -> Callable[[], Connection]:
-    parsed = make_url(url)
-    if url.startswith("sqlite"):
-        return sqlite_engine(parsed, read_only=False).connect
-    return postgres_engine(parsed, 1, read_only=False).connect
+        yield Figure("reply", "plain sqlite3, one thread", plain, "/s", plain / bare)
 
 
 # --- the bedtime wave -------------------------------------------------------------------------------------------------
@@ -202,7 +167,7 @@ def bare_inserts(url: str, families: int, rows: dict[str, dict[str, Any]]) -> tu
     documents = [rows["cases"] | {"id": 10**9 + n} for n in range(families)]
     evenings = [rows["nights"] | {"case_id": 10**9 + n} for n in range(families)]
     times = []
-    with _core(url)() as connection:
+    with core(url).connect() as connection:
         for table, some in ((outbox, prompts), (cases, documents), (history, events), (nights, evenings)):
             begin = perf_counter()
             connection.execute(insert(table), some)
@@ -243,47 +208,20 @@ def claims(store: Store, waiting: int) -> Iterator[Figure]:
 # --- the run ----------------------------------------------------------------------------------------------------------
 
 
-@contextmanager
-def fresh_store(url: str) -> Iterator[Store]:
-    """An empty store there. A PostgreSQL database is emptied first."""
-    store = Store.open(url, new_key())
-    store.upgrade()
-    tables = ", ".join(metadata.tables)
-    if not url.startswith("sqlite"):
-        store.run(lambda tx: tx._connection.execute(text(f"TRUNCATE {tables} RESTART IDENTITY")))
-    try:
-        yield store
-    finally:
-        store.close()
-
-
 def measure(url: str, families: list[int]) -> Iterator[Figure]:
     """All figures of one database."""
-    with fresh_store(_apart(url, "replies")) as store:
-        yield from replies(store, _apart(url, "replies"))
+    with fresh_store(apart(url, "replies")) as store:
+        yield from replies(store, apart(url, "replies"))
     for count in families:
-        with fresh_store(_apart(url, str(count))) as store:
-            yield from bedtime(store, _apart(url, str(count)), count)
-
-
-def _apart(url: str, name: str) -> str:
-    return f"{url}/{name}.sqlite3" if url.startswith("sqlite") else url
+        with fresh_store(apart(url, str(count))) as store:
+            yield from bedtime(store, apart(url, str(count)), count)
 
 
 def main() -> None:
     """Measure, then print the table and the JSON."""
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--families", type=int, nargs="*", default=[1_000, 10_000], help="sizes of the wave")
-    parser.add_argument("--postgres", help="URL of a PostgreSQL database that may be emptied")
-    chosen = parser.parse_args()
-    with tempfile.TemporaryDirectory(dir=os.environ.get("BENCH_DIR")) as folder:
-        urls = {"sqlite": f"sqlite:///{Path(folder)}"} | ({"postgresql": chosen.postgres} if chosen.postgres else {})
-        figures = {name: list(measure(url, chosen.families)) for name, url in urls.items()}
-    for name, some in figures.items():
-        for one in some:
-            ratio = "" if one.ratio is None else f"{one.ratio:8.2f} x"
-            print(f"{name:11} {one.group:16} {one.what:42} {one.value:10,.2f} {one.unit:3} {ratio}")
-    print(json.dumps({name: [vars(one) for one in some] for name, some in figures.items()}))
+    chosen = parser(__doc__, [1_000, 10_000]).parse_args()
+    with databases(chosen.postgres) as urls:
+        show({name: list(measure(url, chosen.families)) for name, url in urls.items()})
 
 
 if __name__ == "__main__":
