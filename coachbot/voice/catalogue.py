@@ -6,7 +6,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache, lru_cache, partial, reduce
+from functools import cache, lru_cache, partial
 from pathlib import Path
 from typing import Any, Literal
 
@@ -27,8 +27,11 @@ Form = Literal["chat", "sms"]
 JOINERS: dict[Form, str] = {"chat": "\n", "sms": ", "}
 """What stands between the items of a list."""
 
-REMEMBERED = 65_536
-"""How many filled-in texts are kept for the next family that needs the same."""
+REMEMBERED = 16_384
+"""How many filled-in texts are kept for the next family that needs the same: some nights, orders and languages more."""
+
+CHILD = "child"
+"""The value that every family has to itself."""
 
 LONG = 2000
 """Characters from which a value is put in after Fluent has done its work: it refuses values that are longer, as a guard
@@ -129,8 +132,7 @@ class Catalogue:
         """
         text = self._rooms[language, audience].text(line.id, form)
         try:
-            values = tuple([_value(name, line.args, common) for name in text.variables])
-            return self._remembered(text, values)
+            return self._filled(text, [_value(name, line.args, common) for name in text.variables])
         except Exception:
             log.exception("text_unfillable", text=line.id, language=language, audience=str(audience))
             return text.room.plain(form, FALLBACK, {})
@@ -142,7 +144,24 @@ class Catalogue:
             KeyError: there is no such word, or it is not given a variable that it needs.
         """
         text = self._rooms[language, Audience.PARENT].text(name, "chat")
-        return self._remembered(text, tuple(_value(one, args, {}) for one in text.variables))
+        return self._filled(text, [_value(one, args, {}) for one in text.variables])
+
+    def _filled(self, text: _Text, values: list[Value]) -> str:
+        """Long values and the child's name are put in last, so that what is remembered serves other families too."""
+        last: dict[str, str] = {}
+        for place, name in enumerate(text.variables):
+            value = values[place]
+            if (
+                isinstance(value, str)
+                and (len(value) > LONG or (name == CHILD and value))
+                and name not in text.choosers
+            ):
+                values[place] = mark = f"\ue000{name}\ue001"
+                last[mark] = fold(value) if text.form == "sms" else value
+        whole = self._remembered(text, tuple(values))
+        for mark, value in last.items():
+            whole = whole.replace(mark, value)
+        return whole
 
 
 def _value(name: str, own: Mapping[str, Value], common: Mapping[str, Value]) -> Value:
@@ -155,18 +174,14 @@ def _value(name: str, own: Mapping[str, Value], common: Mapping[str, Value]) -> 
 
 def _fill(text: _Text, values: tuple[Value, ...]) -> str:
     words = text.room.words[text.form]
-    args: dict[str, object] = {}
-    long: dict[str, str] = {}
-    for name, value in zip(text.variables, values, strict=True):
-        args[name] = value if name in text.choosers else words.show(value)
-        if isinstance(value, str) and len(value) > LONG:
-            args[name] = mark = f"\ue000{name}\ue001"
-            long[mark] = value
+    args = {
+        name: value if name in text.choosers else words.show(value)
+        for name, value in zip(text.variables, values, strict=True)
+    }
     filled, errors = text.room.bundle.format_pattern(text.pattern, args)
     if errors:
         raise errors[0]
-    whole = reduce(lambda so_far, mark: so_far.replace(mark, long[mark]), long, str(filled))
-    return fold(whole) if text.form == "sms" else whole
+    return fold(str(filled)) if text.form == "sms" else str(filled)
 
 
 def _entries(audience: Audience, *layers: Mapping[str, Source]) -> Entries:
