@@ -1,18 +1,18 @@
 """Clinics of any size for the benchmarks: families in the midst of their programme, all with the same bedtime."""
 
-import asyncio
 import gc
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time, timedelta
 from functools import cache
-from itertools import count, islice
+from itertools import islice
 from time import perf_counter
 from typing import Any
 
 from coachbot.bootstrap import Coachbot, build, read_ahead
-from coachbot.channels.base import Ending, Hear, Outgoing, Receipt, Receive
+from coachbot.channels.base import Ending, Outgoing, Receipt
 from coachbot.channels.pace import Pace
+from coachbot.channels.rehearsal import RehearsalChannel
 from coachbot.coach.case import Case
 from coachbot.coach.due import due_at
 from coachbot.programme.orders import plan
@@ -116,32 +116,18 @@ class Clock:
         return self.start + timedelta(seconds=perf_counter() - self.made)
 
 
-@dataclass
-class Wire:
-    """A channel to nowhere that notes what it was handed and when; `answers` seconds is how long each send takes."""
+class Wire(RehearsalChannel):
+    """A channel to nowhere that notes what it was handed and when."""
 
-    name: str = CHANNEL
-    pace: Pace | None = None
-    answers: float = 0.0
-    handed: list[tuple[float, Outgoing]] = field(default_factory=list)
-    _numbers: Iterator[int] = field(default_factory=count)
-
-    def canonical(self, address: str) -> str | None:
-        """Any address is as it should be."""
-        return address
-
-    async def start(self, receive: Receive, hear: Hear | None = None, /) -> None:
-        """Nothing comes in."""
+    def __init__(self, clock: Callable[[], datetime] = lambda: BEDTIME, pace: Pace | None = None) -> None:
+        super().__init__(clock, name=CHANNEL)
+        self.pace = pace
+        self.handed: list[tuple[float, Outgoing]] = []
 
     async def send(self, message: Outgoing) -> Receipt:
         """Note it."""
         self.handed.append((perf_counter(), message))
-        if self.answers:
-            await asyncio.sleep(self.answers)
-        return Receipt(ending=Ending.SENT, channel_id=str(next(self._numbers)))
-
-    async def stop(self) -> None:
-        """Nothing to stop."""
+        return Receipt(ending=Ending.SENT, channel_id=str(len(self.handed)))
 
 
 def coachbot(store: Store, wire: Wire, clock: Callable[[], datetime] | None = None) -> Coachbot:
