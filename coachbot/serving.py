@@ -3,6 +3,7 @@
 import asyncio
 import gc
 import signal
+import socket
 from collections.abc import Callable, Coroutine, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from typing import Any
@@ -22,6 +23,9 @@ from coachbot.settings import SettingError, Settings
 from coachbot.store import Store, StoreError
 
 log = structlog.get_logger(__name__)
+
+GRACE = 10
+"""Seconds that what is in flight gets to end, once the process is told to stop."""
 
 PARTS = ("channels", "heartbeat", "outbox", "desk")
 
@@ -88,17 +92,27 @@ async def _serve(settings: Settings, parts: tuple[str, ...]) -> None:
         for name in (signal.SIGTERM, signal.SIGINT):
             asyncio.get_running_loop().add_signal_handler(name, stopped.set)
         log.info("started", parts=list(parts))
+        try:
+            await _run(coachbot, settings, parts, stopped)
+        finally:
+            # Only now: what was in flight went out through them.
+            for channel in coachbot.channels.values():
+                await channel.stop()
+        log.info("stopped")
+    finally:
+        store.close()
+
+
+async def _run(coachbot: Coachbot, settings: Settings, parts: tuple[str, ...], stopped: asyncio.Event) -> None:
+    try:
         async with asyncio.TaskGroup() as group:
             for part in parts:
                 group.create_task(_PARTS[part](coachbot, settings, stopped), name=part)
             group.create_task(_load_the_rest(stopped), name="rest")
             group.create_task(_signs(coachbot, settings, stopped), name="signs")
-        log.info("stopped")
-    except ExceptionGroup as group:
+    except ExceptionGroup as failed:
         # One part failed and took the others down with it: its own message is what helps.
-        raise group.exceptions[0] from None
-    finally:
-        store.close()
+        raise failed.exceptions[0] from None
 
 
 async def _load_the_rest(stopped: asyncio.Event) -> None:
@@ -127,9 +141,8 @@ async def _signs(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event)
 async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
     for channel in coachbot.channels.values():
         await channel.start(coachbot.inbox.receive, coachbot.sender.report)
+    await coachbot.signs.give()
     await stopped.wait()
-    for channel in coachbot.channels.values():
-        await channel.stop()
 
 
 async def _heartbeat(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
@@ -142,23 +155,43 @@ async def _heartbeat(coachbot: Coachbot, settings: Settings, stopped: asyncio.Ev
 
 
 async def _outbox(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
+    """Send until stopped. What is under way when its grace ends is left to the next start, as of unknown ending."""
     try:
-        await coachbot.sender.run(stopped)
-    finally:
-        for channel in coachbot.channels.values():
-            await channel.stop()
+        async with asyncio.timeout(None) as limit:
+            closing = asyncio.create_task(_close(limit, stopped))
+            try:
+                await coachbot.sender.run(stopped)
+            finally:
+                closing.cancel()
+    except TimeoutError:
+        log.warning("sends_broken_off")
+
+
+async def _close(limit: asyncio.Timeout, stopped: asyncio.Event) -> None:
+    await stopped.wait()
+    limit.reschedule(asyncio.get_running_loop().time() + GRACE)
 
 
 async def _desk(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
     posts = [route for channel in coachbot.channels.values() for route in _routes(channel, coachbot)]
     app = build_app(coachbot, settings, posts)
-    port = int(settings.number("DESK_PORT"))
-    config = uvicorn.Config(app, host=settings.get("DESK_HOST"), port=port, log_config=None, access_log=False)
+    config = uvicorn.Config(app, log_config=None, access_log=False, timeout_graceful_shutdown=GRACE)
     server = _Server(config)
-    serving = asyncio.create_task(server.serve())
-    await stopped.wait()
-    server.should_exit = True
-    await serving
+    with _listening(settings.get("DESK_HOST"), int(settings.number("DESK_PORT"))) as door:
+        serving = asyncio.create_task(server.serve(sockets=[door]))
+        await stopped.wait()
+        server.should_exit = True
+        await serving
+
+
+def _listening(host: str, port: int) -> socket.socket:
+    try:
+        return socket.create_server((host, port), family=socket.AF_INET6 if ":" in host else socket.AF_INET)
+    except OSError as error:
+        where = f"{host}:{port} ({error.strerror})"
+        raise SettingError(
+            f"the desk cannot listen on {where}: change COACHBOT_DESK_HOST or COACHBOT_DESK_PORT"
+        ) from error
 
 
 def _routes(channel: Channel, coachbot: Coachbot) -> list[BaseRoute]:
