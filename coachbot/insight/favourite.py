@@ -5,7 +5,6 @@ likings of the last night (`ratings_filter`) and from how often the candy went d
 (quasi-random, Owen, ACM TOMACS 1998;8:71), so the same swallows always give the same answer.
 """
 
-import math
 from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -19,16 +18,9 @@ from coachbot.insight.ratings_filter import Array, Likings, likings
 from coachbot.insight.swallows import Swallow
 from coachbot.programme.positions import Position
 
-RIGHT_SHARE = 0.93
-"""A favourite is clear if of children like this one, as sure of theirs or surer, so many are right. More than nine in
-ten, since children are not all as the model has them: in tests/bench about 0.92 are right over the worlds, fewest
-where an off-centre liking rises late and steadily."""
-
-LEAST_SURE = 0.7
-"""No favourite with a smaller probability is clear, whatever children like this one are."""
-
-MOST_RESOLVED = 0.95
-"""The largest share of the variance between positions that is taken for known."""
+CLEAR = 0.84
+"""A favourite at least so probable is clear. Of all that are, nine in ten are then right, since probabilities come true
+and most lie well above: in tests/bench 0.92 over the worlds, fewest where likings move in the very last nights."""
 
 LIKELY = 0.45
 """The chance of being clear on a further night from which that night is named: by then most have been so."""
@@ -81,8 +73,7 @@ def estimate(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Esti
     chance = _probability(found, _goes_down(ordered, swallows))
     best = int(chance.argmax())
     practised = len({swallow.night for swallow in swallows})
-    sure = bool(chance[best] >= _limit(len(ordered), _resolved(found)))
-    clear = practised >= ENOUGH_NIGHTS and sure and _last_down(ordered[best], swallows)
+    clear = practised >= ENOUGH_NIGHTS and bool(chance[best] >= CLEAR) and _last_down(ordered[best], swallows)
     return Estimate(
         favourite=ordered[best] if swallows else None,
         probability=MappingProxyType({position: float(chance[ordered.index(position)]) for position in positions}),
@@ -150,22 +141,21 @@ def _more_nights(found: Likings, least: int) -> int | None:
     """
     mean, unsure = _moments(found)
     one, moves = np.eye(len(mean)), np.zeros_like(unsure)
-    ahead: list[tuple[Array, Array, float]] = []
+    ahead: list[tuple[Array, Array]] = []
     for _ in range(MORE_NIGHTS):
         before = unsure + found.drift * one
         unsure = before - before @ np.linalg.solve(before + found.noise * one, before)
         moves = moves + before - unsure
-        resolved = 1 - _between(unsure) / (found.between + (len(ahead) + 1) * found.drift)
-        ahead.append((moves, unsure, _limit(len(mean), resolved)))
+        ahead.append((moves, unsure))
     nights = range(least, MORE_NIGHTS + 1)
     first = bisect_left(nights, LIKELY, key=lambda night: _settled(mean, *ahead[night - 1]))
     return nights[first] if first < len(nights) else None
 
 
-def _settled(mean: Array, moves: Array, unsure: Array, limit: float) -> float:
-    """The chance that a position will be the best with a probability of `limit`: means to come, then likings."""
+def _settled(mean: Array, moves: Array, unsure: Array) -> float:
+    """The chance that a position will be clearly the best: means to come, then likings."""
     normal, _ = _draws(len(mean))
-    return float((_surest(mean + normal[:_DRAWS] @ _root(moves), normal[-_DRAWS:] @ _root(unsure)) >= limit).mean())
+    return float((_surest(mean + normal[:_DRAWS] @ _root(moves), normal[-_DRAWS:] @ _root(unsure)) >= CLEAR).mean())
 
 
 def _surest(means: Array, errors: Array) -> Array:
@@ -175,38 +165,11 @@ def _surest(means: Array, errors: Array) -> Array:
     return surest
 
 
-def _limit(size: int, resolved: float) -> float:
-    """The probability from which a favourite among `size` is clear, `resolved` being the share of variance known."""
-    return _limit_at(size, round(min(max(resolved, 0.0), MOST_RESOLVED), 2))
-
-
-@cache
-def _limit_at(size: int, resolved: float) -> float:
-    """As `_limit`: children like this one are drawn, and the surest of them counted as long as enough are right."""
-    normal, _ = _draws(size)
-    surest = np.sort(_surest(np.sqrt(resolved) * normal, np.sqrt(1 - resolved) * normal[::2]))[::-1]
-    enough = np.flatnonzero(np.cumsum(surest) / np.arange(1, len(surest) + 1) >= RIGHT_SHARE)
-    return max(LEAST_SURE, float(surest[enough[-1]])) if len(enough) else math.inf
-
-
-def _resolved(found: Likings) -> float:
-    """The share of the variance between positions that is known: as foreseen for the child, and as seen, averaged."""
-    mean, unsure = _moments(found)
-    left, seen = _between(unsure), float(mean.var(ddof=1))
-    return (1 - left / found.between + seen / (seen + left)) / 2
-
-
 def _moments(found: Likings) -> tuple[Array, Array]:
     """Mean (k,) and covariance (k, k) of the likings over the grid."""
     mean = found.weight @ found.mean
     apart = found.mean - mean
     return mean, np.tensordot(found.weight, found.covariance + apart[:, :, None] * apart[:, None, :], axes=1)
-
-
-def _between(covariance: Array) -> float:
-    """The mean variance between positions, what they have in common left out."""
-    size = len(covariance)
-    return float((np.trace(covariance) - covariance.sum() / size) / (size - 1))
 
 
 def _root(covariance: Array) -> Array:

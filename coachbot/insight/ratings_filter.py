@@ -37,7 +37,7 @@ from coachbot.programme.positions import Position
 Array = NDArray[np.float64]
 
 NOISE = {0.5: 0.15, 0.85: 0.4, 1.3: 0.33, 2.2: 0.12}
-DRIFT = {0.02: 0.16, 0.12: 0.26, 0.25: 0.38, 0.5: 0.2}
+DRIFT = {0.03: 0.18, 0.2: 0.4, 0.4: 0.42}
 SPREAD = {0.3: 0.2, 0.6: 0.62, 1.1: 0.18}
 MOOD = {0.1: 0.5, 0.5: 0.5}
 """Standard deviations on the grid, with their weights before anything is known of a child.
@@ -73,8 +73,7 @@ class Likings:
     """The likings on the last night: a mixture of normal distributions over g points of the grid.
 
     `weight` (g,) sums to 1; `mean` (g, k) and `covariance` (g, k, k) are of the k positions in the order given;
-    `noise` and `drift` are the child's own variances, averaged over the grid; `between` is the variance that likings
-    would have by now if nothing were known of them, from their spread at first and their drift since.
+    `noise` and `drift` are the child's own variances, averaged over the grid.
     """
 
     weight: Array
@@ -82,7 +81,6 @@ class Likings:
     covariance: Array
     noise: float
     drift: float
-    between: float
 
 
 class _State:
@@ -160,11 +158,10 @@ def likings(positions: Sequence[Position], swallows: Sequence[Swallow]) -> Likin
         elif swallow.rating is not None:
             state.learn(row, _EDGES[swallow.rating - 1], _EDGES[swallow.rating], 0.0)
             carried = swallow.rating - _MIDDLE
-    first = min((swallow.night for swallow in swallows), default=night)
-    return _mixture(state, evenings=night - first)
+    return _mixture(state)
 
 
-def _mixture(state: _State, evenings: int) -> Likings:
+def _mixture(state: _State) -> Likings:
     weight = np.exp(state.logarithm - state.logarithm.max())
     weight /= weight.sum()
     return Likings(
@@ -173,5 +170,4 @@ def _mixture(state: _State, evenings: int) -> Likings:
         covariance=state.covariance[:, : state.size, : state.size],
         noise=float(weight @ _NOISE),
         drift=float(weight @ _DRIFT),
-        between=float(weight @ (_SPREAD + evenings * _DRIFT)),
     )

@@ -1,6 +1,6 @@
 """The favourite in every world, against simpler rules: python tests/bench/bench_favourite.py [children] [--weights].
 
-The first worlds are those that weights and limits were chosen in, from "jumps" on nothing was. "clear" is the share of
+The first worlds are those that weights were chosen in. "clear" is the share of
 children whose favourite is called clear, and "right" how many of these rightly; "@90%" is the share that could have
 been called, with the limit chosen in hindsight, at nine in ten right. The ratio is our time to that of plain Kalman.
 

@@ -63,7 +63,7 @@ TUNED = {
     "ceiling": replace(STANDARD, level=(4.7, 0.2), scale=(0.5, 0.8)),
     "late bloomers": replace(STANDARD, bloom=0.6),
 }
-"""The worlds that weights, temper and the limit of `clear` were chosen in."""
+"""The worlds that weights were chosen in."""
 
 UNTUNED = {
     "jumps": replace(STANDARD, drift=0.03, jump=0.05),
@@ -83,7 +83,7 @@ UNTUNED = {
     "pulled back": replace(STANDARD, drift=0.35, pull=0.2),
     "sharp": replace(STANDARD, noise=0.4, spread=0.5),
 }
-"""Worlds that nothing was chosen in."""
+"""Worlds that no weights were chosen in; the limit of `clear` is one for all."""
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -7,13 +7,11 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy.integrate import quad
-from scipy.stats import norm
 
 from bench.scoring import BASELINES, calibration_error
 from bench.worlds import TUNED, UNTUNED, Child, child
 from coachbot.insight.engine import run
-from coachbot.insight.favourite import LEAST_SURE, RIGHT_SHARE, Estimate, _limit, estimate
+from coachbot.insight.favourite import CLEAR, Estimate, estimate
 from coachbot.insight.swallows import Swallow
 from coachbot.programme.positions import Position
 
@@ -84,25 +82,6 @@ def test_children_told_more_nights_are_likely_settled_by_then() -> None:
 
     assert told > 15
     assert settled / told > 0.45
-
-
-@pytest.mark.parametrize("resolved", [0.5, 0.7, 0.85])
-def test_limit_of_clear_agrees_with_integration(resolved: float) -> None:
-    """Two positions: the surest children, normal means over normal errors, are right as often as aimed at."""
-    ratio = np.sqrt(resolved / (1 - resolved))
-    least = norm.ppf(_limit(2, resolved)) / ratio
-    right = quad(lambda apart: norm.cdf(ratio * apart) * norm.pdf(apart), least, 10)[0] / norm.sf(least)
-
-    assert right == pytest.approx(RIGHT_SHARE, abs=0.02)
-
-
-def test_limit_of_clear_falls_the_more_is_known() -> None:
-    """With nothing known nobody is clear; it is never under the least that counts as sure."""
-    limits = [_limit(5, resolved) for resolved in (0.0, 0.4, 0.6, 0.8, 1.0)]
-
-    assert limits == sorted(limits, reverse=True)
-    assert limits[0] > 1
-    assert limits[-1] == LEAST_SURE
 
 
 def test_a_plain_favourite_is_clear() -> None:
@@ -182,7 +161,7 @@ def test_any_record_gives_probabilities(rows: list[tuple[int, Position, int | No
 
     assert sum(found.probability.values()) == pytest.approx(1)
     assert found.favourite is None or found.probability[found.favourite] == max(found.probability.values())
-    assert not found.clear or (found.more_nights == 0 and max(found.probability.values()) >= LEAST_SURE)
+    assert not found.clear or (found.more_nights == 0 and max(found.probability.values()) >= CLEAR)
 
 
 SOUND = '{"night":1,"place":1,"position":"left","rating":4,"went_down":true}'
