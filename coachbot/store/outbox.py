@@ -126,11 +126,13 @@ class Outbox:
     def set_back(self, now: datetime) -> None:
         """The clock has been set back: let nobody wait for an instant that was near when it was written and is far now.
 
-        Claims go back as of a sender that died; what was put off may be tried now.
+        Claims go back as of a sender that died; what was put off may be tried now. A prompt to practise keeps its time:
+        it was written for an evening that is yet to come.
         """
         ahead = now + AHEAD
         far = (outbox.c.created_at > ahead) | (outbox.c.not_before > ahead)
-        waits = (outbox.c.status == WAITING) & (outbox.c.not_before > now) & far
+        any_time = outbox.c.urgency != int(Urgency.PROMPT)
+        waits = (outbox.c.status == WAITING) & (outbox.c.not_before > now) & far & any_time
         self._connection.execute(outbox.update().where(waits), {"not_before": now})
         held = (outbox.c.status == CLAIMED) & (outbox.c.lease_until > ahead)
         self._connection.execute(outbox.update().where(held), {"lease_until": now})

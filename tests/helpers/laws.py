@@ -251,8 +251,9 @@ def _prompt(case: Case, one: Posted, began: dict[date, Told], seen: set[tuple[in
     here = local(one.created, case.zone).time()
     if not case.protocol.earliest <= here <= case.protocol.latest:
         yield f"{one.key} of case {case.id} was written at {here}"
-    if one.status == "sent" and one.settled and one.expires and one.settled > one.expires + SENDING:
-        yield f"{one.key} of case {case.id} went out at {one.settled}, useful until {one.expires}"
+    useful = one.expires and one.settled and one.created - SENDING <= one.settled <= one.expires + SENDING
+    if one.status == "sent" and not useful:
+        yield f"{one.key} of case {case.id} went out at {one.settled}, useful from {one.created} to {one.expires}"
 
 
 def _law_7(kept: Kept, arrived: Mapping[Phone, Counter[str]], *, settled: bool) -> Iterator[str]:
