@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from coachbot.store import Store
+from coachbot.store import Store, UnavailableError
 
 
 @dataclass(slots=True)
@@ -14,8 +14,13 @@ class Probe:
     _written: datetime | None = None
 
     async def __call__(self, store: Store, now: datetime) -> None:
-        """Raises StoreError if it cannot."""
+        """Raises StoreError if it cannot, or if it has refused anything lately.
+
+        A full disk may yet take a probe, which finds room in what is there already, and not a family's words.
+        """
         if self._written is None or not timedelta(0) <= now - self._written < self.every:
             self._written = None
             await store.transact(lambda tx: tx.signs.probe(now))
             self._written = now
+        if store.refused_lately:
+            raise UnavailableError("the database took a probe, but refused something else within the last minute")

@@ -2,6 +2,7 @@
 
 import asyncio
 from collections.abc import Callable
+from time import monotonic
 from typing import TypeVar
 
 from sqlalchemy import URL, Connection
@@ -9,7 +10,7 @@ from sqlalchemy import URL, Connection
 from coachbot.measures import TRANSACTION
 from coachbot.store import schema
 from coachbot.store.engine import is_sqlite, make_file, parse, postgres_engine, sqlite_engine
-from coachbot.store.errors import translated
+from coachbot.store.errors import UnavailableError, translated
 from coachbot.store.runners import Runner, SqliteWriter, Threads
 from coachbot.store.sealing import Sealer
 from coachbot.store.transaction import Transaction
@@ -22,6 +23,9 @@ WRITERS = 4
 READERS = 2
 RESEAL_BATCH = 500
 
+LATELY = 60.0
+"""Seconds."""
+
 
 class Store:
     """One database, SQLite or PostgreSQL, and the clinic's key to it. Use `open`."""
@@ -30,6 +34,7 @@ class Store:
         self._writer = writer
         self._reader = reader
         self._sealer = sealer
+        self._refused: float | None = None
 
     @classmethod
     def open(cls, url: str, key: str) -> "Store":
@@ -53,8 +58,17 @@ class Store:
             StoreError: one of its kinds; nothing was kept.
             Exception: whatever `work` raises; nothing was kept.
         """
-        with translated(), TRANSACTION.time():
-            return await asyncio.wrap_future(self._writer.submit(self._job(work, writable=True)))
+        try:
+            with translated(), TRANSACTION.time():
+                return await asyncio.wrap_future(self._writer.submit(self._job(work, writable=True)))
+        except UnavailableError:
+            self._refused = monotonic()
+            raise
+
+    @property
+    def refused_lately(self) -> bool:
+        """Whether the database could not take a transaction of this process within the last minute."""
+        return self._refused is not None and monotonic() - self._refused < LATELY
 
     async def read(self, work: Work[T]) -> T:
         """Do `work`, which only reads, over one instant of the database. Writers and it do not wait for each other."""

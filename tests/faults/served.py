@@ -23,6 +23,7 @@ from coachbot import bootstrap, cli, serving
 from coachbot.channels.telegram import TelegramChannel
 from coachbot.settings import PREFIX
 from coachbot.store import Store
+from coachbot.store import store as store_module
 
 __all__ = ["serving"]
 
@@ -92,6 +93,7 @@ def serve(order: dict[str, Any]) -> None:
         steps = Steps(order["step"])
         Store.transact = steps.around(Store.transact)  # type: ignore[assignment,method-assign]
         TelegramChannel.send = steps.around(TelegramChannel.send)  # type: ignore[assignment,method-assign]
+    store_module.LATELY = 3.0
     assert bootstrap.build.__kwdefaults__
     bootstrap.build.__kwdefaults__["clock"] = clock
     event.listen(Engine, "begin", trouble, insert=True)

@@ -76,6 +76,7 @@ async def test_a_database_that_takes_nothing(on_sqlite: Campaign, trouble: str, 
         await campaign.write(campaign.families[0].parent, CHOKING)
         await campaign.until(lambda: _says(campaign, "message_not_kept"), "it does not say that it keeps nothing")
         await campaign.until(lambda: _says(campaign, word), "it does not say why")
+        await campaign.until(lambda: _ready(campaign, green=False), "it calls itself ready and can keep nothing")
         assert await campaign.peer.unconfirmed(), "what cannot be kept must not be confirmed"
         campaign.ail("")
         await campaign.comes_to_rest()

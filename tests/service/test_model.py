@@ -205,7 +205,8 @@ class Clinic(RuleBasedStateMachine):
             for phone in {*Clinic.played.arrived, *self.phones.phones}
         }
         now = self.clock.now if settled else None
-        assert broken_laws(self.processes[0].store, arrived, self.written, now) == []
+        broken = broken_laws(self.processes[0].store, arrived, self.written, now)
+        assert not broken, broken
 
     async def _together(self, work: list[Coroutine[Any, Any, Any]]) -> None:
         await asyncio.gather(*work)
