@@ -1,13 +1,15 @@
 """The one place where everything is put together; tests and the rehearsal call the same function."""
 
+import asyncio
 import os
 import socket
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Callable, Iterable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from importlib import import_module
 from pathlib import Path
 
+import msgspec
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from coachbot.channels.base import Channel
@@ -21,11 +23,13 @@ from coachbot.service.files import Files
 from coachbot.service.front_desk import FrontDesk
 from coachbot.service.heartbeat import Heartbeat
 from coachbot.service.inbox import Inbox
+from coachbot.service.retention import Retention, erase_again
 from coachbot.service.sending import Sender
 from coachbot.service.signs import Signs
 from coachbot.service.strangers import Strangers
 from coachbot.service.writer import Writer
-from coachbot.store import Store
+from coachbot.settings import Settings
+from coachbot.store import Store, Tombstone
 from coachbot.triage import assess
 from coachbot.voice.catalogue import Catalogue
 from coachbot.voice.vocabulary import LANGUAGES
@@ -79,11 +83,12 @@ def beating(*jobs: Callable[[], Awaitable[object]], seconds: float) -> AsyncIOSc
     """The heartbeat and what goes with it, each as one in-memory job. A late beat is a late beat, never a lost one."""
     scheduler = AsyncIOScheduler(timezone=UTC)
     for job in jobs:
-        _add(scheduler, job, seconds)
+        add(scheduler, job, seconds)
     return scheduler
 
 
-def _add(scheduler: AsyncIOScheduler, job: Callable[[], Awaitable[object]], seconds: float) -> None:
+def add(scheduler: AsyncIOScheduler, job: Callable[[], Awaitable[object]], seconds: float) -> None:
+    """Have a job done now, and again and again."""
     scheduler.add_job(
         job,
         "interval",
@@ -149,3 +154,15 @@ def read_ahead() -> None:
 def process_name() -> str:
     """How this process is told from the others that beat."""
     return f"{socket.gethostname()}:{os.getpid()}"
+
+
+def retain(store: Store, settings: Settings, lines: Iterable[str] = ()) -> int:
+    """Erase what is past its time and what `lines`, proofs as JSON, say was erased before. Returns how many it was.
+
+    Raises:
+        ValueError: if a line is none.
+    """
+    deciding = Deciding(Writer(Catalogue.load(overrides=settings.texts)))
+    stones = [msgspec.json.decode(line, type=Tombstone) for line in lines]
+    again = store.run(lambda tx: erase_again(tx, deciding, stones, system_clock()))
+    return again + asyncio.run(Retention(store, deciding, system_clock, settings.keep).run())

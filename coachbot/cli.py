@@ -86,6 +86,13 @@ def _add_clinic(commands: Commands) -> None:
     commands.add_parser("key", help="make a new key for the clinic").set_defaults(run=_key)
     database = commands.add_parser("database", help="the store's tables").add_subparsers(required=True, metavar="DO")
     database.add_parser("upgrade", help="make the tables, or bring them up to date").set_defaults(run=_upgrade)
+    check = database.add_parser("check", help="see that the tables fit this program and the key opens them")
+    check.set_defaults(run=_check)
+    erased = database.add_parser("erased", help="the proof of every erasure, a JSON line each")
+    erased.set_defaults(run=_erased)
+    retain = commands.add_parser("retain", help="erase now what is past its time, as `serve` does every hour")
+    retain.add_argument("--erased", metavar="FILE", type=Path, help="erase again what this list names, after a restore")
+    retain.set_defaults(run=_retain)
     enrol = commands.add_parser("enrol", help="enrol a family from its file; prints the invitation codes")
     enrol.add_argument("file", type=Path)
     enrol.set_defaults(run=_enrol)
@@ -153,6 +160,35 @@ def _upgrade(_: argparse.Namespace) -> None:
     store.upgrade()
     store.close()
     say("the database is up to date")
+
+
+def _check(_: argparse.Namespace) -> None:
+    store = _store()
+    try:
+        store.check()
+    finally:
+        store.close()
+    say("the tables fit and the key opens them")
+
+
+def _erased(_: argparse.Namespace) -> None:
+    store = _store()
+    for stone in store.run(lambda tx: tx.tombstones()):
+        say(import_module("msgspec").json.encode(stone).decode())
+    store.close()
+
+
+def _retain(arguments: argparse.Namespace) -> None:
+    from coachbot.bootstrap import retain  # noqa: PLC0415
+
+    settings = Settings.from_environment()
+    lines = arguments.erased.read_text(encoding="utf-8").splitlines() if arguments.erased else []
+    store = _store()
+    try:
+        store.check()
+        say(f"{retain(store, settings, lines)} erased")
+    finally:
+        store.close()
 
 
 def _enrol(arguments: argparse.Namespace) -> None:

@@ -13,11 +13,12 @@ import uvicorn
 from starlette.routing import BaseRoute
 
 from coachbot import logs
-from coachbot.bootstrap import Coachbot, beating, build, read_ahead
+from coachbot.bootstrap import Coachbot, add, beating, build, read_ahead
 from coachbot.channels.base import Channel
 from coachbot.channels.sms import Account, SmsChannel
 from coachbot.channels.telegram import TelegramChannel
 from coachbot.desk.app import build_app
+from coachbot.service.retention import Retention
 from coachbot.service.watch import Watch
 from coachbot.settings import SettingError, Settings
 from coachbot.store import Store, StoreError
@@ -26,6 +27,9 @@ log = structlog.get_logger(__name__)
 
 GRACE = 10
 """Seconds that what is in flight gets to end, once the process is told to stop."""
+
+RETENTION = 3600.0
+"""Seconds between two looks for what is past its time."""
 
 PARTS = ("channels", "heartbeat", "outbox", "desk")
 
@@ -146,8 +150,10 @@ async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> 
 
 
 async def _heartbeat(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
+    retention = Retention(coachbot.store, coachbot.deciding, coachbot.clock, settings.keep)
     watch = Watch(coachbot.store, settings, coachbot.channels, coachbot.clock)
     scheduler = beating(coachbot.heartbeat.beat, watch.look, seconds=settings.number("BEAT_SECONDS"))
+    add(scheduler, retention.run, RETENTION)
     scheduler.start()
     await stopped.wait()
     scheduler.shutdown(wait=False)

@@ -3,6 +3,7 @@
 import os
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import timedelta
 from pathlib import Path
 
 PREFIX = "COACHBOT_"
@@ -45,6 +46,9 @@ SETTINGS = (
     Setting("DESK_PORT", "8080", "Port that the desk listens on."),
     Setting("DESK_URL", "", "The desk's public address, for links; empty means host and port."),
     Setting("BEAT_SECONDS", "15", "Seconds between two looks at the clock."),
+    Setting("KEEP_DAYS", "365", "Days after which a family that has finished or stopped is erased; `never` keeps it."),
+    Setting("BACKUPS", "backups", "Folder of `deploy/backup` and `deploy/restore`."),
+    Setting("BACKUP_DAYS", "30", "Days after which `deploy/backup` deletes a backup."),
     Setting(
         "WATCH_URL", "", "Address outside, asked for while all is well: its silence is the alarm; empty means none."
     ),
@@ -124,6 +128,11 @@ class Settings:
     def database_url(self) -> str:
         """Where the store is."""
         return self.get("DATABASE_URL") or f"sqlite:///{self.data.resolve() / 'coachbot.sqlite3'}"
+
+    @property
+    def keep(self) -> timedelta | None:
+        """How long a family that has finished or stopped is kept; None for ever."""
+        return None if self.get("KEEP_DAYS") == "never" else timedelta(days=self.number("KEEP_DAYS"))
 
     @property
     def texts(self) -> Path | None:

@@ -4,7 +4,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from coachbot.coach import alerts, evening, hold, wishes
-from coachbot.coach.actions import AwaitNote
+from coachbot.coach.actions import AwaitNote, Forget
 from coachbot.coach.case import Night, NoteAsked, State
 from coachbot.coach.due import next_free_evening
 from coachbot.coach.events import (
@@ -180,11 +180,14 @@ def followed_up(turn: Turn, event: FollowedUp) -> None:
 
 
 def erased(turn: Turn, event: Erased) -> None:
-    """Erase what is kept, at the clinic's hand."""
+    """Erase what is kept, at the clinic's hand. After long nobody is told: the number may be somebody else's by now."""
     alerts.acknowledge_all(turn, event.by)
     wishes.withdraw(turn)
     turn.change(state=State.WITHDRAWN, back_to=None)
-    wishes.forget(turn)
+    if event.told:
+        wishes.forget(turn)
+    else:
+        turn.act(Forget())
 
 
 def _ask_note(turn: Turn, by: str, what: str, alert: int) -> None:

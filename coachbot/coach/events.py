@@ -175,9 +175,10 @@ class FollowedUp:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Erased:
-    """A clinician was asked to erase what is kept about the family."""
+    """A clinician was asked to erase what is kept about the family; or, not `told`, it had been kept long enough."""
 
     by: str
+    told: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,6 +1,7 @@
 """What leaves the desk, or is erased there: a family's record in two forms, and the proof of an erasure."""
 
 import json
+from datetime import timedelta
 from typing import Any
 
 import msgspec
@@ -48,7 +49,8 @@ async def erased(visit: Visit) -> Response:
     stone, access = await visit.read(lambda tx: (tx.access.tombstone(number), tx.access.of_case(number)))
     if stone is None:
         raise FormError("erased-none", number=str(number))
-    return await visit.page("erased.html", stone=stone, access=access)
+    gone = stone.erased_at + timedelta(days=visit.desk.settings.number("BACKUP_DAYS"))
+    return await visit.page("erased.html", stone=stone, access=access, gone=gone)
 
 
 def everything(tx: Transaction, case_id: int) -> dict[str, Any]:

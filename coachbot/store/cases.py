@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, Select, bindparam, func, select
+from sqlalchemy import Connection, Select, bindparam, exists, func, select, text
 
 from coachbot.coach.case import Case, State
 from coachbot.coach.events import Event
@@ -13,7 +13,7 @@ from coachbot.store import projections
 from coachbot.store.documents import OPENED, actor_of, decode_case, decode_event, encode, kind_of
 from coachbot.store.errors import NoSuchCaseError, StaleCaseError
 from coachbot.store.sealing import Purpose, Sealer
-from coachbot.store.tables import alerts, cases, history
+from coachbot.store.tables import IDLE, alerts, cases, history
 
 CHUNK = 200
 """How many cases a stream holds at a time."""
@@ -151,6 +151,21 @@ class Cases:
         with self._connection.execute(query).mappings() as rows:
             for row in rows:
                 yield Summary(**{**row, "state": State(row["state"])})
+
+    def idle_since(self, before: datetime, *, only: int | None = None) -> list[int]:
+        """Cases that have finished, stopped or never begun, without an open alert, unchanged since before then.
+
+        With `only` that one, if it is.
+        """
+        opened = exists().where(alerts.c.case_id == cases.c.id, alerts.c.acknowledged_at.is_(None))
+        query = select(cases.c.id).where(text(f"cases.{IDLE}"), cases.c.changed_at < before, ~opened)
+        query = query if only is None else query.where(cases.c.id == only)
+        return sorted(self._connection.execute(query).scalars())  # not ordered by SQLite, or it would not use the index
+
+    def opened_at(self, case_id: int) -> datetime | None:
+        """When a case was opened; None if there is none."""
+        query = select(cases.c.created_at).where(cases.c.id == case_id)
+        return self._connection.execute(query).scalar_one_or_none()
 
     def next_due(self) -> datetime | None:
         """When the next case needs the clock."""

@@ -4,7 +4,7 @@ from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Table, func, select
+from sqlalchemy import ColumnElement, Connection, Table, func, or_, select
 
 from coachbot.coach.actions import Urgency
 from coachbot.store.errors import NoSuchCaseError
@@ -65,6 +65,23 @@ def erase(connection: Connection, case_id: int, now: datetime) -> Tombstone:
     connection.execute(cases.delete().where(cases.c.id == case_id))
     connection.execute(tombstones.insert(), asdict(stone))
     return stone
+
+
+def forget_strangers(connection: Connection, desk: int | None, before: datetime) -> None:
+    """What no family's case has to do with: messages of strangers, and what they were answered; `desk` is theirs."""
+    strangers = (
+        messages.c.case_id.is_(None) if desk is None else or_(messages.c.case_id.is_(None), messages.c.case_id == desk)
+    )
+    connection.execute(messages.delete().where(strangers, messages.c.received_at < before))
+    answers = outbox.c.case_id.is_(None) if desk is None else or_(outbox.c.case_id.is_(None), outbox.c.case_id == desk)
+    connection.execute(outbox.delete().where(answers, outbox.c.settled_at < before))
+
+
+def tombs(connection: Connection) -> list[Tombstone]:
+    """The proof of every erasure."""
+    return [
+        Tombstone(**row) for row in connection.execute(select(tombstones).order_by(tombstones.c.case_id)).mappings()
+    ]
 
 
 def _count(connection: Connection, table: Table, condition: ColumnElement[bool]) -> int:

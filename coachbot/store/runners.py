@@ -31,6 +31,9 @@ class Runner(Protocol):
     def submit(self, job: Job[T]) -> Future[T]:
         """Hand over one job. Its future is done only when what it wrote is durable, or wholly undone."""
 
+    def scrub(self) -> None:
+        """Have the database let go of its own traces of what was deleted, if that is for us to do."""
+
     def close(self) -> None:
         """Finish what was handed over, then let go of the database."""
 
@@ -52,6 +55,14 @@ class SqliteWriter:
         pending = _Pending(job)
         self._queue.put(pending)
         return pending.future
+
+    def scrub(self) -> None:
+        """Write the write-ahead log into the file and empty it; if readers are in the way, the next time."""
+        connection = self._engine.raw_connection()
+        try:
+            connection.cursor().execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        finally:
+            connection.close()
 
     def close(self) -> None:
         """Finish the line, then end the thread."""
@@ -141,6 +152,9 @@ class Threads:
     def submit(self, job: Job[T]) -> Future[T]:
         """Put it in line."""
         return self._executor.submit(self._run, job)
+
+    def scrub(self) -> None:
+        """Nothing: vacuum does it."""
 
     def close(self) -> None:
         """Finish the line, then end the threads."""

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping
 from datetime import datetime
 
-from sqlalchemy import Connection, exists, func, select
+from sqlalchemy import Connection, exists, func, select, text
 
 from coachbot.store.dialects import insert_or_add, insert_or_update
 from coachbot.store.envelopes import Backlog, Status
@@ -61,7 +61,8 @@ class Signs:
 
     def unreachable(self) -> int:
         """How many families in the programme have no adult who can be written to."""
-        return self._connection.execute(select(func.count()).select_from(cases).where(cases.c.unreachable)).scalar_one()
+        query = select(func.count()).select_from(cases).where(text("cases.unreachable"))  # as the partial index has it
+        return self._connection.execute(query).scalar_one()
 
     def probe(self, at: datetime) -> None:
         """Write something of no use: if that is kept, the database can be written."""

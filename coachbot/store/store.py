@@ -107,6 +107,15 @@ class Store:
             total += count
         return total
 
+    async def scrub(self) -> None:
+        """Have the database let go of its own traces of what was erased.
+
+        SQLite overwrites what is deleted (`secure_delete`), but its write-ahead log holds earlier pages until it is
+        emptied. PostgreSQL's vacuum does it by itself.
+        """
+        with translated():
+            await asyncio.to_thread(self._writer.scrub)
+
     def close(self) -> None:
         """Finish what was handed over, then let go of the database."""
         self._writer.close()

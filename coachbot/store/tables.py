@@ -41,6 +41,10 @@ metadata = MetaData(
 )
 
 
+IDLE = "state IN ('invited', 'finished', 'followed_up', 'withdrawn')"
+"""Cases in which nothing is to happen any more, or has not begun."""
+
+
 def _partial(name: str, *columns: str, where: str, unique: bool = False) -> Index:
     return Index(name, *columns, unique=unique, postgresql_where=text(where), sqlite_where=text(where))
 
@@ -59,6 +63,7 @@ cases = Table(
     Column("unreachable", Boolean, nullable=False, server_default=false()),
     _partial("ix_cases_due", "due_at", "id", where="due_at IS NOT NULL"),
     _partial("ix_cases_unreachable", "id", where="unreachable"),
+    _partial("ix_cases_idle", "changed_at", where=IDLE),
     sqlite_autoincrement=True,
 )
 

@@ -12,7 +12,7 @@ from coachbot.store.cases import Cases
 from coachbot.store.clinic import Clinic
 from coachbot.store.deliveries import Deliveries
 from coachbot.store.envelopes import Written
-from coachbot.store.erasing import Tombstone, erase
+from coachbot.store.erasing import Tombstone, erase, forget_strangers, tombs
 from coachbot.store.messages import Message, Messages
 from coachbot.store.notes import Notes
 from coachbot.store.outbox import Outbox
@@ -64,6 +64,14 @@ class Transaction:
     def erase(self, case_id: int, now: datetime) -> Tombstone:
         """Erase what is kept about a family; see `erasing`."""
         return erase(self._connection, case_id, now)
+
+    def forget_strangers(self, desk: int | None, before: datetime) -> None:
+        """Erase what was said with people of no family before then; `desk` is the clinic's own case."""
+        forget_strangers(self._connection, desk, before)
+
+    def tombstones(self) -> list[Tombstone]:
+        """The proof of every erasure."""
+        return tombs(self._connection)
 
     def reseal(self, limit: int) -> int:
         """Seal anew, with the first key, up to `limit` values that an earlier one sealed; 0 when none is left."""

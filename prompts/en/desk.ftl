@@ -336,6 +336,7 @@ erased-events = Events erased
 erased-nights = Nights erased
 erased-received = Messages received, erased
 erased-sent = Messages sent, erased
+erased-backups = Backups made before may hold it until { $day }; then they are deleted too.
 erased-stays = What stays: these counts, and who looked at the record when ({ $count } entries, without a name).
 done-acknowledge = You have taken it on. It climbs no further.
 done-lift = The hold is lifted and the family has been told.

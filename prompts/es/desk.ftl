@@ -336,6 +336,7 @@ erased-events = Sucesos borrados
 erased-nights = Noches borradas
 erased-received = Mensajes recibidos, borrados
 erased-sent = Mensajes enviados, borrados
+erased-backups = Las copias de seguridad hechas antes pueden contenerlo hasta el { $day }; luego se borran también.
 erased-stays = Lo que queda: estas cuentas, y quién miró el expediente y cuándo ({ $count } anotaciones, sin nombre de niño).
 done-acknowledge = Usted se encarga. No escala más.
 done-lift = La suspensión está levantada y la familia lo sabe.

@@ -336,6 +336,7 @@ erased-events = Événements effacés
 erased-nights = Soirs effacés
 erased-received = Messages reçus, effacés
 erased-sent = Messages envoyés, effacés
+erased-backups = Les sauvegardes faites avant peuvent le contenir jusqu'au { $day } ; ensuite elles sont effacées aussi.
 erased-stays = Ce qui reste : ces comptes, et qui a regardé le dossier et quand ({ $count } inscriptions, sans nom d'enfant).
 done-acknowledge = Vous vous en occupez. L'alerte ne monte plus.
 done-lift = La suspension est levée et la famille le sait.

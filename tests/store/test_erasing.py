@@ -1,6 +1,5 @@
 """Promises about erasing: nothing is left of a family but that there was one."""
 
-from collections.abc import Iterator
 from datetime import timedelta
 from typing import Any
 
@@ -11,15 +10,13 @@ from coachbot.coach.actions import Urgency
 from coachbot.coach.case import Role
 from coachbot.coach.events import Outcome, Replied
 from coachbot.programme.positions import Position
-from coachbot.store import Envelope, NoSuchCaseError, Note, Store, Tombstone, Transaction, UnsealError
-from coachbot.store.sealing import Purpose, Sealer
+from coachbot.store import Envelope, NoSuchCaseError, Note, Store, Tombstone, Transaction
 from coachbot.store.tables import metadata
-from conftest import KEY
 from helpers.cases import CHILD, EVENING, MINUTE, draft, with_alert, with_mark, with_night
+from helpers.kept import kept
 
 PHONE = "+351912345678"
 LEASE = 2 * MINUTE
-SEALER = Sealer(KEY)
 
 
 def family(store: Store, phone: str = PHONE, name: str = CHILD) -> int:
@@ -51,27 +48,6 @@ def family(store: Store, phone: str = PHONE, name: str = CHILD) -> int:
         return case.id
 
     return store.run(work)
-
-
-def kept(store: Store) -> str:
-    """All that is in all tables, with everything opened that the key opens."""
-
-    def work(tx: Transaction) -> Iterator[str]:
-        for table in metadata.sorted_tables:
-            for row in tx._connection.execute(select(table)):
-                yield table.name + repr([opened(value) if isinstance(value, bytes) else value for value in row])
-
-    return store.run(lambda tx: "\n".join(work(tx)))
-
-
-def opened(value: bytes) -> bytes:
-    """What was sealed, whatever for; a lookup's bytes as they are."""
-    for purpose in Purpose:
-        try:
-            return SEALER.open(purpose, value)
-        except UnsealError:
-            continue
-    return value
 
 
 def count(store: Store, *tables: str) -> list[int]:

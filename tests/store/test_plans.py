@@ -61,6 +61,11 @@ def unnamed(tx: Transaction) -> None:
         (lambda tx: list(tx.cases.history(1)), []),
         (unnamed, ["ix_messages_address_hash", "ix_contacts_address"]),
         (lambda tx: tx.messages.asked_which("sms", "777", EVENING), ["ix_messages_address_hash"]),
+        (lambda tx: tx.outbox.unsent(), ["ix_outbox_waiting", "ix_outbox_lease"]),
+        (lambda tx: tx.signs.undelivered(EVENING), ["ix_alerts_open", "ix_outbox_case_id"]),
+        (lambda tx: tx.signs.unreachable(), ["ix_cases_unreachable"]),
+        (lambda tx: tx.cases.idle_since(EVENING), ["ix_cases_idle"]),
+        (lambda tx: tx.forget_strangers(1, EVENING), ["ix_messages_case_id", "ix_outbox_case_id"]),
         (lambda tx: tx.deliveries.find("sms", ["1", "2"], "777"), ["ix_deliveries_name"]),
     ],
 )
