@@ -83,7 +83,12 @@ def _add_service(commands: Commands) -> None:
 
 
 def _add_clinic(commands: Commands) -> None:
-    commands.add_parser("key", help="make a new key for the clinic").set_defaults(run=_key)
+    key = commands.add_parser("key", help="make a new key for the clinic")
+    key.set_defaults(run=_key)
+    rotate = key.add_subparsers(metavar="DO").add_parser(
+        "rotate", help="seal all that is kept anew with the first of COACHBOT_KEY's keys; may be broken off"
+    )
+    rotate.set_defaults(run=_rotate)
     database = commands.add_parser("database", help="the store's tables").add_subparsers(required=True, metavar="DO")
     database.add_parser("upgrade", help="make the tables, or bring them up to date").set_defaults(run=_upgrade)
     check = database.add_parser("check", help="see that the tables fit this program and the key opens them")
@@ -153,6 +158,19 @@ def _key(_: argparse.Namespace) -> None:
     from coachbot.store import new_key  # noqa: PLC0415
 
     say(new_key())
+
+
+def _rotate(_: argparse.Namespace) -> None:
+    from coachbot.bootstrap import system_clock  # noqa: PLC0415
+
+    store = _store()
+    store.check()
+    count = store.reseal()
+    until = store.run(lambda tx: tx.invites.open_until(system_clock()))
+    store.close()
+    say(f"{count} values sealed anew; nothing that is kept needs an earlier key any more")
+    if until:
+        say(f"but invitations do: give the earlier key after a comma until {until:%Y-%m-%d}, when the last runs out")
 
 
 def _upgrade(_: argparse.Namespace) -> None:

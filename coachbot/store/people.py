@@ -5,7 +5,7 @@ from datetime import datetime
 from enum import StrEnum
 from typing import Any
 
-from sqlalchemy import Connection, Row, Select, and_, select
+from sqlalchemy import Connection, Row, Select, and_, func, select
 
 from coachbot.coach.case import Role
 from coachbot.programme.protocol import Who
@@ -104,6 +104,12 @@ class Invites:
         code_hash = self._sealer.lookup(Purpose.INVITE, code)
         row = {"code_hash": code_hash, "case_id": case_id, "role": role, "created_at": now, "expires_at": expires}
         self._connection.execute(invites.insert(), row)
+
+    def open_until(self, now: datetime) -> datetime | None:
+        """When the last of the invitations that still open runs out, or None if none does."""
+        still = and_(invites.c.used_at.is_(None), invites.c.expires_at > now)
+        until: datetime | None = self._connection.execute(select(func.max(invites.c.expires_at)).where(still)).scalar()
+        return until
 
     def use(self, code: str, now: datetime) -> Invite | InviteFault:
         """Use an invitation up, or say why it does not open. Of two who try at once, one gets it."""

@@ -6,7 +6,8 @@ Random nonces bound the use of one key to 2^32 sealings (SP 800-38D, 8.3): at ab
 years of a hundred thousand families, so a clinic that rotates its key once a year stays far below.
 
 Each key given is only a master: what seals, what looks up and what names the key are derived from it by HKDF (RFC
-5869). The first key seals; all open. To rotate, put a new key in front, seal everything anew, then drop the old one.
+5869). The first key seals; all open. To rotate, put a new key in front, seal everything anew (`coachbot key rotate`),
+then drop the old one.
 """
 
 import base64
@@ -94,6 +95,16 @@ class Sealer:
     def head(self) -> bytes:
         """What everything begins with that is sealed now; what begins otherwise was sealed with an earlier key."""
         return FORMAT + self._keys[0].name
+
+    @property
+    def first(self) -> str:
+        """The name of the first key."""
+        return self._keys[0].name.hex()
+
+    @property
+    def names(self) -> set[str]:
+        """The names of all keys."""
+        return {key.name.hex() for key in self._keys}
 
     def lookup(self, purpose: Purpose, text: str) -> bytes:
         """What the text is found by: HMAC-SHA256 under a key derived from the first."""

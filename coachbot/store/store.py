@@ -1,7 +1,8 @@
 """The store: the only truth, and the only way to it."""
 
 import asyncio
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from functools import partial
 from time import monotonic
 from typing import TypeVar
 
@@ -11,6 +12,7 @@ from coachbot.measures import TRANSACTION
 from coachbot.store import schema
 from coachbot.store.engine import is_sqlite, make_file, parse, postgres_engine, sqlite_engine
 from coachbot.store.errors import UnavailableError, translated
+from coachbot.store.rotation import Place
 from coachbot.store.runners import Runner, SqliteWriter, Threads
 from coachbot.store.sealing import Sealer
 from coachbot.store.transaction import Transaction
@@ -95,6 +97,8 @@ class Store:
         with translated():
             self._reader.submit(schema.check).result()
             self._reader.submit(self._job(lambda tx: next(tx.cases.all(), None), writable=False)).result()
+            if self._reader.submit(self._job(Transaction.unnamed_key, writable=False)).result():
+                self._writer.submit(self._job(Transaction.remember_key, writable=True)).result()
 
     def reseal(self) -> int:
         """Seal everything anew with the first key. May be broken off and begun again at any point.
@@ -102,10 +106,19 @@ class Store:
         Returns how many values it was. The earlier key may be dropped when the invitations given under it have run out:
         their codes are not kept, so what they are found by cannot be made anew.
         """
+        self.run(lambda tx: tx.remember_key())
         total = 0
-        while count := self.run(lambda tx: tx.reseal(RESEAL_BATCH)):
+        while count := sum(self._round()):
             total += count
         return total
+
+    def _round(self) -> Iterator[int]:
+        """Go through all that is sealed, a batch a transaction; what others have sealed meanwhile is the next one's."""
+        place: Place | None = Place()
+        while place is not None:
+            step = self.run(partial(Transaction.reseal, limit=RESEAL_BATCH, place=place))
+            yield step.count
+            place = step.following
 
     async def scrub(self) -> None:
         """Have the database let go of its own traces of what was erased.

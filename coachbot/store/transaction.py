@@ -6,6 +6,7 @@ from datetime import datetime
 from sqlalchemy import Connection
 from sqlalchemy.exc import DataError, DBAPIError, IntegrityError
 
+from coachbot.store import rotation
 from coachbot.store.access import Access
 from coachbot.store.board import Board
 from coachbot.store.cases import Cases
@@ -18,7 +19,6 @@ from coachbot.store.notes import Notes
 from coachbot.store.outbox import Outbox
 from coachbot.store.people import Clinicians, Invites, People
 from coachbot.store.pieces import Pieces
-from coachbot.store.rotation import reseal
 from coachbot.store.sealing import Sealer
 from coachbot.store.sessions import Sessions
 from coachbot.store.signs import Signs
@@ -73,9 +73,17 @@ class Transaction:
         """The proof of every erasure."""
         return tombs(self._connection)
 
-    def reseal(self, limit: int) -> int:
-        """Seal anew, with the first key, up to `limit` values that an earlier one sealed; 0 when none is left."""
-        return reseal(self._connection, self._sealer, limit)
+    def reseal(self, limit: int, place: rotation.Place) -> rotation.Step:
+        """Seal anew, with the first key, up to `limit` values that an earlier one sealed, from `place` on."""
+        return rotation.reseal(self._connection, self._sealer, limit, place)
+
+    def unnamed_key(self) -> bool:
+        """Whether the keys have changed since they were last remembered; see `rotation`."""
+        return rotation.unnamed(self._connection, self._sealer)
+
+    def remember_key(self) -> None:
+        """The first key seals from now on."""
+        rotation.remember(self._connection, self._sealer)
 
     def conversation(self, case_id: int) -> list[Message | Written]:
         """All that was written to and fro about a case, in order of time."""

@@ -2,18 +2,20 @@
 
 import base64
 import hmac
+from functools import partial
 from hashlib import sha256
 from pathlib import Path
 
 import pytest
 from cryptography.hazmat.primitives.ciphers.aead import AESGCM
-from sqlalchemy import LargeBinary
+from sqlalchemy import LargeBinary, func, select
 
 from coachbot.coach.actions import Urgency
 from coachbot.coach.case import Role
 from coachbot.coach.events import Told
-from coachbot.store import BadKeyError, Envelope, Note, SignIn, Store, UnsealError, new_key
-from coachbot.store.rotation import SEALED
+from coachbot.store import BadKeyError, Envelope, Note, SignIn, Store, Transaction, UnsealError, new_key
+from coachbot.store import store as store_module
+from coachbot.store.rotation import SEALED, Place
 from coachbot.store.sealing import Purpose, Sealer
 from coachbot.store.tables import metadata
 from conftest import KEY
@@ -104,8 +106,10 @@ def test_after_a_rotation_the_new_key_alone_opens_everything(store_url: str, bro
     old.close()
     key = new_key()
     both = Store.open(store_url, f"{key},{KEY}")
+    place: Place | None = Place()
     for _ in range(broken_off_after):
-        both.run(lambda tx: tx.reseal(1))
+        assert place is not None
+        place = both.run(partial(Transaction.reseal, limit=1, place=place)).following
     half_way = read_all(both, case_id)
     both.reseal()
     again = both.reseal()
@@ -116,6 +120,47 @@ def test_after_a_rotation_the_new_key_alone_opens_everything(store_url: str, bro
     assert read_all(new, case_id) == before
     new.check()
     new.close()
+
+
+@pytest.mark.parametrize("batch", [1, 2, 500])
+def test_a_rotation_in_batches_of_any_size_leaves_nothing_out(
+    sqlite_url: str, batch: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The second round finds nothing, and the first has counted every sealed value."""
+    monkeypatch.setattr(store_module, "RESEAL_BATCH", batch)
+    old = Store.open(sqlite_url, KEY)
+    fill(old)
+    old.close()
+    both = Store.open(sqlite_url, f"{new_key()},{KEY}")
+
+    def sealed(tx: Transaction) -> int:
+        columns = [one.table.c[one.column] for one in SEALED]
+        counts = [select(func.count()).where(column.is_not(None)) for column in columns]
+        return sum(tx._connection.execute(count).scalar_one() for count in counts)
+
+    assert both.reseal() == both.run(sealed) > len(SEALED)
+    assert both.reseal() == 0
+    both.close()
+
+
+def test_a_key_is_not_dropped_before_its_values_were_sealed_anew(store_url: str) -> None:
+    """The store knows the names of the keys that may have sealed something, and refuses to start without one."""
+    key = new_key()
+    old = Store.open(store_url, KEY)
+    old.check()
+    fill(old)
+    old.close()
+    both = Store.open(store_url, f"{key},{KEY}")
+    both.check()
+    both.run(partial(Transaction.reseal, limit=1, place=Place()))
+    new = Store.open(store_url, key)
+    with pytest.raises(UnsealError, match="coachbot key rotate"):
+        new.check()
+    both.reseal()
+    new.check()
+    both.check()
+    for one in (both, new):
+        one.close()
 
 
 def test_a_rotation_knows_every_sealed_column() -> None:
