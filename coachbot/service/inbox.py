@@ -17,7 +17,8 @@ from coachbot.service.clinicians import Clinicians
 from coachbot.service.codes import find_code
 from coachbot.service.deciding import Deciding
 from coachbot.service.faults import Faults
-from coachbot.service.strangers import Strangers
+from coachbot.service.limits import Limit
+from coachbot.service.strangers import Strangers, same_alarm
 from coachbot.store import WHICH, ContactRow, Gathered, Longer, Store, Transaction, UnavailableError
 from coachbot.triage import Level, assess
 
@@ -32,7 +33,11 @@ ANSWERED = timedelta(hours=12)
 
 @dataclass(frozen=True, slots=True)
 class Inbox:
-    """Takes in messages from every channel. `woken` is called once something may wait in the outbox."""
+    """Takes in messages from every channel. `woken` is called once something may wait in the outbox.
+
+    Words of one sender beyond `flood` are kept for the clinician and not answered, so that nobody else waits for them;
+    an alarm is heard among any number of them.
+    """
 
     store: Store
     deciding: Deciding
@@ -41,6 +46,7 @@ class Inbox:
     clinicians: Clinicians
     clock: Callable[[], datetime]
     woken: Callable[[], None] = field(default=lambda: None)
+    flood: Limit = field(default_factory=lambda: Limit(30, timedelta(minutes=1)))
 
     async def receive(self, incoming: Incoming) -> None:
         """Keep a message and all that comes of it. When this returns, both are durable.
@@ -48,7 +54,9 @@ class Inbox:
         A message that cannot be decided because of a fault of ours is kept as unread for the clinician instead. A piece
         of a longer one is kept until the others have come.
         """
-        await self._receive(lambda tx: _whole(tx, incoming))
+        counts = incoming.part is None and incoming.button is None
+        flood = counts and not self.flood.allows(f"{incoming.channel}:{incoming.address}", incoming.at)
+        await self._receive(lambda tx: _whole(tx, incoming), flood=flood)
 
     async def take_overdue(self) -> int:
         """Take messages as they are whose last piece does not come. Returns how many."""
@@ -63,9 +71,9 @@ class Inbox:
                 log.exception("pieces_failed")
         return len(overdue)
 
-    async def _receive(self, gather: Callable[[Transaction], Incoming | None]) -> None:
+    async def _receive(self, gather: Callable[[Transaction], Incoming | None], *, flood: bool = False) -> None:
         try:
-            outcome = await self._decided(gather)
+            outcome = await self._decided(gather, flood=flood)
         except UnavailableError:
             log.exception("message_not_kept")
             raise
@@ -73,16 +81,16 @@ class Inbox:
         log.info("message_received", outcome=outcome)
         self.woken()
 
-    async def _decided(self, gather: Callable[[Transaction], Incoming | None]) -> str:
+    async def _decided(self, gather: Callable[[Transaction], Incoming | None], *, flood: bool) -> str:
         try:
-            return await self.store.transact(lambda tx: self._take(tx, gather(tx)))
+            return await self.store.transact(lambda tx: self._take(tx, gather(tx), flood=flood))
         except UnavailableError:
             raise
         except Exception:
             log.exception("message_failed")
             return await self.store.transact(lambda tx: self._put_by(tx, gather(tx)))
 
-    def _take(self, tx: Transaction, incoming: Incoming | None) -> str:
+    def _take(self, tx: Transaction, incoming: Incoming | None, *, flood: bool) -> str:
         if incoming is None:
             return "piece"
         message = _keep(tx, incoming)
@@ -93,7 +101,9 @@ class Inbox:
             return self.clinicians.take(tx, clinician, incoming, message, now)
         contacts = tx.people.find(incoming.channel, incoming.address)
         if not contacts or find_code(incoming.text or "", bare=False):
-            return self.strangers.take(tx, incoming, message, now)
+            return self.strangers.take(tx, incoming, message, now, flood=flood)
+        if flood and self._put_off(tx, contacts, incoming, message, now):
+            return "flood"
         return self._from_family(tx, contacts, incoming, message, now)
 
     def _from_family(
@@ -107,6 +117,27 @@ class Inbox:
             tx.messages.settle(message, "pressed", case_id=contact.case_id, contact_id=contact.id)
             return "pressed"
         return self._words(tx, contacts, incoming, message, now)
+
+    def _put_off(
+        self, tx: Transaction, contacts: Sequence[ContactRow], incoming: Incoming, message: int, now: datetime
+    ) -> bool:
+        """Leave words of a flood to the clinician, unanswered, unless they are an alarm that is not open yet."""
+        assessment = assess(incoming.text or "", lang=contacts[0].language, sender=contacts[0].role)
+        if assessment.level >= Level.CONCERN:
+            cases = [tx.cases.load(contact.case_id) for contact in contacts]
+            if not all(any(same_alarm(alert, assessment) for alert in case.open_alerts) for case in cases):
+                return False
+        tx.messages.mark_unread(message, now)
+        tx.messages.settle(
+            message,
+            "flood",
+            case_id=contacts[0].case_id,
+            contact_id=contacts[0].id,
+            level=assessment.level,
+            category=assessment.category,
+            evidence=assessment.evidence,
+        )
+        return True
 
     def _words(
         self, tx: Transaction, contacts: Sequence[ContactRow], incoming: Incoming, message: int, now: datetime

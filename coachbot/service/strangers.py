@@ -7,7 +7,7 @@ import structlog
 
 from coachbot.channels.base import Incoming
 from coachbot.coach.actions import Line, Urgency
-from coachbot.coach.case import Case
+from coachbot.coach.case import Alert, Case
 from coachbot.coach.events import Joined, StrangerWrote
 from coachbot.coach.hold import safety_line
 from coachbot.coach.texts import Audience
@@ -24,6 +24,8 @@ log = structlog.get_logger(__name__)
 
 LANGUAGES = ("en", "es", "fr")
 
+EVERYBODY = "everybody"
+
 UNANSWERED = (Wish.STOP, Wish.DELETE, Wish.WRONG_NUMBER)
 """What a stranger may wish that silence grants."""
 
@@ -39,25 +41,36 @@ FAULTS = {
 
 @dataclass(frozen=True, slots=True)
 class Strangers:
-    """Answers strangers. `guesses` bounds tries at codes, `hellos` answers that are no alarm."""
+    """Answers strangers. `guesses` bounds each sender's tries at codes, `wrong` those that fail before `first` does.
+
+    `hellos` and `waits` bound answers that are no alarm. All are kept in memory: 65 random bits are safe by themselves.
+    A million accounts with one try an hour each, against a thousand open codes, would need some four million years.
+    """
 
     deciding: Deciding
     front_desk: FrontDesk
     guesses: Limit = field(default_factory=lambda: Limit(5, timedelta(hours=1)))
+    first: Limit = field(default_factory=lambda: Limit(1, timedelta(hours=1)))
+    wrong: Limit = field(default_factory=lambda: Limit(100, timedelta(hours=1)))
     hellos: Limit = field(default_factory=lambda: Limit(3, timedelta(hours=1)))
+    waits: Limit = field(default_factory=lambda: Limit(3, timedelta(hours=1)))
 
-    def take(self, tx: Transaction, incoming: Incoming, message: int, now: datetime) -> str:
+    def take(self, tx: Transaction, incoming: Incoming, message: int, now: datetime, *, flood: bool = False) -> str:
         """Link the chat if the words are a code that opens; else see whether they are an alarm."""
         code = find_code(incoming.text or "", bare=True)
         if code is None:
-            self._heed(tx, incoming, message, now)
+            self._heed(tx, incoming, message, now, flood=flood)
             return "stranger"
-        if not self.guesses.allows(f"{incoming.channel}:{incoming.address}", now):
-            self._say(tx, incoming, message, "code-wait", now)
+        if not self._may_guess(incoming, now):
+            if self.waits.allows(f"{incoming.channel}:{incoming.address}", now):
+                self._say(tx, incoming, message, "code-wait", now)
+            tx.messages.settle(message, "code_wait")
             return "code_wait"
         opened = tx.invites.use(code, now)
         if isinstance(opened, InviteFault):
+            self.wrong.allows(EVERYBODY, now)
             self._say(tx, incoming, message, FAULTS[opened], now)
+            tx.messages.settle(message, f"code_{opened}")
             return f"code_{opened}"
         self._join(tx, incoming, message, opened, now)
         return "joined"
@@ -86,12 +99,26 @@ class Strangers:
             now=now,
         )
 
-    def _heed(self, tx: Transaction, incoming: Incoming, message: int, now: datetime) -> None:
+    def _may_guess(self, incoming: Incoming, now: datetime) -> bool:
+        """While many wrong codes come from all sides each sender has one try; those who hold a code need no more."""
+        limit = self.first if self.wrong.full(EVERYBODY, now) else self.guesses
+        return limit.allows(f"{incoming.channel}:{incoming.address}", now)
+
+    def _rings(self, tx: Transaction, incoming: Incoming, assessment: Assessment, now: datetime) -> bool:
+        """Whether the same alarm of the same sender stands open already."""
+        same = (alert.message for alert in self.front_desk.case(tx, now).open_alerts if same_alarm(alert, assessment))
+        found = (tx.messages.get(message) for message in same if message is not None)
+        here = (incoming.channel, incoming.address)
+        return any((one.channel, one.address) == here for one in found if one)
+
+    def _heed(self, tx: Transaction, incoming: Incoming, message: int, now: datetime, *, flood: bool) -> None:
         text, language = incoming.text or "", _language(incoming)
         assessment = assess(text, lang=language, sender="parent")
         wish = request(text, lang=language)
         if wish and wish.wish in UNANSWERED and assessment.level < Level.URGENT:
             pass  # nothing is sent to a stranger anyway, and who wants no messages gets none about that
+        elif assessment.level >= Level.CONCERN and flood and self._rings(tx, incoming, assessment, now):
+            tx.messages.mark_unread(message, now)
         elif assessment.level >= Level.CONCERN:
             self._alarm(tx, incoming, message, assessment, now)
             if assessment.level < Level.URGENT:
@@ -120,6 +147,11 @@ class Strangers:
             to={"stranger": (incoming.channel, incoming.address)},
         )
         self.front_desk.say(tx, reader, line, f"stranger:{message}", urgency, now)
+
+
+def same_alarm(alert: Alert, assessment: Assessment) -> bool:
+    """Whether an alert tells already what this would."""
+    return alert.category == assessment.category and alert.level >= assessment.level
 
 
 def _language(incoming: Incoming) -> str:

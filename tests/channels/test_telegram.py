@@ -412,7 +412,7 @@ async def test_updates_are_posted_to_the_webhook_in_order_until_taken(
     await serving
 
 
-async def post(inbox: Inbox, body: bytes, headers: dict[str, str]) -> int:
+async def post(inbox: Inbox, body: bytes | AsyncIterator[bytes], headers: dict[str, str]) -> int:
     """Post to a webhook. Returns the status of the answer."""
     channel = TelegramChannel("1:test", webhook_url="https://clinic.example/telegram", secret="a-Secret_1")
     web = httpx.ASGITransport(Starlette(routes=channel.routes(inbox.receive)))
@@ -427,6 +427,22 @@ async def test_a_post_without_the_secret_is_turned_away_unread(inbox: Inbox, sec
 
     assert await post(inbox, b"{", headers) == 403
     assert inbox.kept == []
+
+
+async def test_a_post_larger_than_any_update_is_turned_away_before_it_is_all_read(inbox: Inbox) -> None:
+    """Whether it says how large it is or not (Bot API: a message has at most 4,096 characters)."""
+    read = 0
+
+    async def endless() -> AsyncIterator[bytes]:
+        nonlocal read
+        while read < 50_000_000:
+            read += 100_000
+            yield bytes(100_000)
+
+    secret = {"X-Telegram-Bot-Api-Secret-Token": "a-Secret_1"}
+    assert await post(inbox, endless(), secret) == 413
+    assert await post(inbox, bytes(2_000_000), secret) == 413
+    assert read < 2_000_000
 
 
 @pytest.mark.parametrize("body", [b"{", b"[]", b'{"no": 1}', b"\xff"])

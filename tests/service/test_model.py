@@ -34,6 +34,7 @@ LEASE = timedelta(seconds=60)
 TEXTS = (
     "she is choking and cant breathe", "he choked but is fine now", "he is crying and refuses", "4", "3 4 3 4 5",
     "left", "no", "info", "grandma baked a cake", "can I crush his tablet?", "pause", "stop", "start",
+    "AAAA-BBBB-CCCCC",
 )  # fmt: skip
 
 

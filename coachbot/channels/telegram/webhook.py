@@ -1,6 +1,7 @@
 """The address that Telegram posts updates to."""
 
 import hmac
+import json
 import re
 from collections.abc import Awaitable, Callable
 from dataclasses import dataclass
@@ -17,6 +18,9 @@ from coachbot.channels.base import ChannelError
 log = structlog.get_logger(__name__)
 
 HEADER = "X-Telegram-Bot-Api-Secret-Token"
+
+LARGEST = 1_000_000
+"""Bytes: far more than an update has, whose words are at most 4,096 characters."""
 
 SECRET = re.compile(r"[A-Za-z0-9_-]{1,256}")
 """What Telegram takes as a secret (Bot API, setWebhook)."""
@@ -43,8 +47,12 @@ class Webhook:
         async def post(request: Request) -> Response:
             if not self._genuine(request):
                 return Response(status_code=403)
+            body = await _body(request)
+            if body is None:
+                log.error("telegram_post_unreadable", error="TooLarge")
+                return Response(status_code=413)
             try:
-                update = Update.de_json(await request.json(), bot)
+                update = Update.de_json(json.loads(body), bot)
             except Exception as error:  # noqa: BLE001 - the library raises what it likes over what it cannot read
                 log.error("telegram_post_unreadable", error=type(error).__name__)  # noqa: TRY400 - its words are private
                 return Response(status_code=400)
@@ -59,3 +67,13 @@ class Webhook:
 
     def _genuine(self, request: Request) -> bool:
         return hmac.compare_digest(request.headers.get(HEADER, "").encode(), self.secret.encode())
+
+
+async def _body(request: Request) -> bytes | None:
+    """What is posted, or None if that is more than any update."""
+    body = bytearray()
+    async for chunk in request.stream():
+        body += chunk
+        if len(body) > LARGEST:
+            return None
+    return bytes(body)
