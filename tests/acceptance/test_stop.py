@@ -12,18 +12,11 @@ from acceptance.conftest import PARENT, Clinic, until
 from coachbot.coach.case import Role
 from coachbot.serving import GRACE
 from coachbot.store import Transaction
+from helpers.served import free_port
 
 pytestmark = pytest.mark.emulator
 
 WHOLE = ("-m", "coachbot", "serve")
-
-
-def free_port() -> int:
-    """A port that nobody listens on."""
-    with socket.socket() as found:
-        found.bind(("127.0.0.1", 0))
-        port: int = found.getsockname()[1]
-        return port
 
 
 async def test_it_says_how_it_fares_and_stops_at_once_when_told(clinic: Clinic) -> None:

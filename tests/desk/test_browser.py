@@ -1,16 +1,14 @@
 """The desk in a real browser: Debian's Chromium, driven by Playwright, and axe-core for WCAG 2.2 AA."""
 
 import re
-import socket
 from collections.abc import Iterator
 from pathlib import Path
-from threading import Thread
 
 import pytest
-import uvicorn
 from playwright.sync_api import Browser, Page, expect, sync_playwright
 
 from helpers.desk_bench import Bench, Family, practising
+from helpers.served import served
 
 CHROMIUM = Path("/usr/bin/chromium")
 FLAGS = [
@@ -43,17 +41,8 @@ def chromium() -> Iterator[Browser]:
 @pytest.fixture
 def site(bench: Bench) -> Iterator[str]:
     """The desk on a port of its own."""
-    with socket.socket() as found:
-        found.bind(("127.0.0.1", 0))
-        port = found.getsockname()[1]
-    server = uvicorn.Server(uvicorn.Config(bench.app, port=port, log_level="error", lifespan="off"))
-    thread = Thread(target=server.run, daemon=True)
-    thread.start()
-    while not server.started:
-        thread.join(0.01)
-    yield f"http://127.0.0.1:{port}"
-    server.should_exit = True
-    thread.join()
+    with served(bench.app) as address:
+        yield address
 
 
 @pytest.fixture
