@@ -1,6 +1,6 @@
 """Cases: one sealed document each, the history that led to it, and the rows that follow from it."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
@@ -73,8 +73,7 @@ class Cases:
         Raises:
             NoSuchCaseError: if there is none, or it was erased.
         """
-        query = select(cases.c.id, cases.c.version, cases.c.document).where(cases.c.id == case_id)
-        found = self._take(query.with_for_update(key_share=True) if self._writable else query)
+        found = self._take(_LOCKED if self._writable else _LOADED, {"same_id": case_id})
         if not found:
             raise NoSuchCaseError(case_id)
         return found[0]
@@ -172,8 +171,8 @@ class Cases:
         due_at: datetime | None = self._connection.execute(select(func.min(cases.c.due_at))).scalar_one()
         return due_at
 
-    def _take(self, query: Select[Any]) -> list[Case]:
-        rows = self._connection.execute(query).all()
+    def _take(self, query: Select[Any], values: Mapping[str, object] | None = None) -> list[Case]:
+        rows = self._connection.execute(query, values).all()
         self._versions.update({case_id: version for case_id, version, _ in rows})
         return [self._open(document) for _, _, document in rows]
 
@@ -207,4 +206,7 @@ class Cases:
         }
 
 
+# Made once: in the way of every message, making a statement costs as much as running it.
+_LOADED = select(cases.c.id, cases.c.version, cases.c.document).where(cases.c.id == bindparam("same_id"))
+_LOCKED = _LOADED.with_for_update(key_share=True)
 _SAVE = cases.update().where(cases.c.id == bindparam("same_id"), cases.c.version == bindparam("same_version"))

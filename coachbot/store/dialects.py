@@ -1,12 +1,20 @@
 """The few statements that the two databases' constructs are spelled apart for."""
 
+from functools import cache
+
 from sqlalchemy import Connection, Table
 from sqlalchemy.dialects import postgresql, sqlite
 
 
 def insert_or_ignore(connection: Connection, table: Table) -> postgresql.Insert | sqlite.Insert:
     """An insert that passes by a row which is there already."""
-    insert = postgresql.insert if connection.dialect.name == "postgresql" else sqlite.insert
+    return _ignoring(connection.dialect.name, table)
+
+
+@cache
+def _ignoring(dialect: str, table: Table) -> postgresql.Insert | sqlite.Insert:
+    """Made once: what a statement is cached by costs more to work out than to look up."""
+    insert = postgresql.insert if dialect == "postgresql" else sqlite.insert
     return insert(table).on_conflict_do_nothing()
 
 

@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import msgspec
-from sqlalchemy import Connection, Row, Select, and_, func, select
+from sqlalchemy import Connection, Row, Select, and_, bindparam, func, select
 
 from coachbot.store.dialects import insert_or_ignore
 from coachbot.store.documents import encode
@@ -135,14 +135,15 @@ class Messages:
         A case that has been erased meanwhile is left out.
         """
         row = {
+            "same_id": message_id,
+            "same_case": case_id,
             "outcome": outcome,
-            "case_id": select(cases.c.id).where(cases.c.id == case_id).scalar_subquery(),
             "contact_id": contact_id,
             "level": level if level is None else int(level),
             "category": category,
             "evidence": self._sealer.seal(Purpose.EVIDENCE, encode(evidence)) if evidence else None,
         }
-        self._update(message_id, row)
+        self._connection.execute(_SETTLE, row)
 
     def mark_unread(self, message_id: int, at: datetime) -> None:
         """Put it before the clinician as one that could not be read."""
@@ -170,7 +171,7 @@ class Messages:
         return self._select(select(messages).where(messages.c.case_id == case_id).order_by(messages.c.id))
 
     def _update(self, message_id: int, values: dict[str, Any]) -> None:
-        self._connection.execute(messages.update().where(messages.c.id == message_id).values(values))
+        self._connection.execute(_UPDATE, values | {"same_id": message_id})
 
     def _select(self, query: Select[Any]) -> list[Message]:
         return [self._message(row) for row in self._connection.execute(query)]
@@ -198,4 +199,7 @@ class Messages:
         )
 
 
+# Made once: in the way of every message, making a statement costs as much as running it.
+_UPDATE = messages.update().where(messages.c.id == bindparam("same_id"))
+_SETTLE = _UPDATE.values(case_id=select(cases.c.id).where(cases.c.id == bindparam("same_case")).scalar_subquery())
 _decode_evidence = msgspec.json.Decoder(tuple[str, ...]).decode

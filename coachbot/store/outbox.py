@@ -88,8 +88,7 @@ class Outbox:
 
         Returns what the coach is to hear, or None: when the message will be sent again (law 7), or had ended before.
         """
-        query = select(outbox.c.urgency, outbox.c.status).where(outbox.c.id == message_id)
-        found = self._connection.execute(query.with_for_update()).first()
+        found = self._connection.execute(_STANDING, {"same_id": message_id}).first()
         if found is None or found.status not in _SETTLED_FROM.get(outcome, {Status.CLAIMED}):
             return None
         if outcome is Outcome.UNKNOWN and found.urgency in SENT_AGAIN:
@@ -205,9 +204,8 @@ class Outbox:
     ) -> list[EndedSend]:
         if not ids:
             return []
-        values = {"status": status, "settled_at": at, "lease_until": null(), "channel_id": channel_id}
-        end = outbox.update().where(outbox.c.id.in_(ids)).values(values)
-        rows = self._connection.execute(end.returning(outbox)).all()
+        values = {"status": status, "settled_at": at, "channel_id": channel_id, "ids": ids}
+        rows = self._connection.execute(_END, values).all()
         self._bury([row for row in rows if row.farewell])
         return [EndedSend(case_id=row.case_id, key=row.key, contact_id=row.contact_id, outcome=outcome) for row in rows]
 
@@ -306,6 +304,13 @@ _CLAIMED: Select[Any] = (
     )
     .outerjoin(contacts, contacts.c.id == outbox.c.contact_id)
     .outerjoin(clinicians, clinicians.c.id == outbox.c.clinician_id)
+)
+_STANDING = select(outbox.c.urgency, outbox.c.status).where(outbox.c.id == bindparam("same_id")).with_for_update()
+_END = (
+    outbox.update()
+    .where(outbox.c.id.in_(bindparam("ids", expanding=True)))
+    .values(lease_until=null())
+    .returning(outbox.c.case_id, outbox.c.key, outbox.c.contact_id, outbox.c.farewell, outbox.c.id)
 )
 # A sender that was thought dead may yet say that it did send, while the message waits to be sent again.
 _SETTLED_FROM = {Outcome.SENT: {Status.CLAIMED, Status.WAITING}}

@@ -5,7 +5,7 @@ from datetime import datetime
 from enum import StrEnum
 from typing import Any
 
-from sqlalchemy import Connection, Row, Select, and_, func, select
+from sqlalchemy import ColumnElement, Connection, Row, Select, Table, and_, bindparam, func, select
 
 from coachbot.coach.case import Role
 from coachbot.programme.protocol import Who
@@ -55,8 +55,8 @@ class People:
 
     def find(self, channel: str, address: str) -> list[ContactRow]:
         """The active contacts at an address, the latest joined first: siblings have a case each."""
-        query = select(contacts).where(_at(self._sealer, contacts, channel, address), contacts.c.active)
-        return [_contact(row) for row in self._connection.execute(query.order_by(contacts.c.id.desc()))]
+        rows = self._connection.execute(_CONTACTS_AT, _place(self._sealer, channel, address))
+        return [_contact(row) for row in rows]
 
     def of_case(self, case_id: int) -> list[ContactRow]:
         """All contacts that a case has had."""
@@ -196,8 +196,8 @@ class Clinicians:
 
     def find(self, channel: str, address: str) -> Clinician | None:
         """The active clinician who writes from that address."""
-        query = select(clinicians).where(_at(self._sealer, clinicians, channel, address), clinicians.c.active)
-        return next(iter(self._select(query.order_by(clinicians.c.id))), None)
+        row = self._connection.execute(_CLINICIANS_AT, _place(self._sealer, channel, address)).first()
+        return _clinician(row) if row else None
 
     def await_note(self, name: str, case_id: int | None) -> None:
         """The next words of this clinician belong to this case; None ends that."""
@@ -231,9 +231,13 @@ def _address(sealer: Sealer, channel: str, address: str) -> dict[str, bytes]:
     }
 
 
-def _at(sealer: Sealer, table: Any, channel: str, address: str) -> Any:
-    hashes = sealer.lookups(Purpose.ADDRESS, f"{channel}:{address}")
-    return and_(table.c.address_hash.in_(hashes), table.c.channel == channel)
+def _place(sealer: Sealer, channel: str, address: str) -> dict[str, Any]:
+    return {"hashes": sealer.lookups(Purpose.ADDRESS, f"{channel}:{address}"), "there": channel}
+
+
+def _at(table: Table) -> ColumnElement[bool]:
+    hashes: Any = bindparam("hashes", expanding=True)
+    return and_(table.c.address_hash.in_(hashes), table.c.channel == bindparam("there"), table.c.active)
 
 
 def _contact(row: Row[Any]) -> ContactRow:
@@ -259,3 +263,8 @@ def _clinician(row: Row[Any]) -> Clinician:
         channel=row.channel,
         awaiting_case_id=row.awaiting_case_id,
     )
+
+
+# Made once: in the way of every message, making a statement costs as much as running it.
+_CONTACTS_AT = select(contacts).where(_at(contacts)).order_by(contacts.c.id.desc())
+_CLINICIANS_AT = select(clinicians).where(_at(clinicians)).order_by(clinicians.c.id)

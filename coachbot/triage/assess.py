@@ -1,6 +1,7 @@
 """The one question that triage answers: how bad is the worst thing in this reply?"""
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 
 from coachbot.triage.levels import Assessment, Level
 from coachbot.triage.rulebook import LANGUAGES, rulebook
@@ -16,6 +17,8 @@ _PLAIN_ENDS = " \n.?¿"
 _LONGEST_ALONE = 40
 
 
+# Remembered for a moment: of the same reply the inbox asks for its record, and then the coach to decide.
+@lru_cache(maxsize=64)
 def assess(text: str, *, lang: str, sender: str) -> Assessment:
     """The worst thing said in `text`, by the rules or by the second reader, whichever is worse.
 

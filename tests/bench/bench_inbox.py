@@ -15,6 +15,7 @@ import pickle
 import tempfile
 from collections.abc import Callable, Generator, Iterator, Sequence
 from contextlib import suppress
+from functools import cache
 from importlib.util import find_spec
 from pathlib import Path
 from time import perf_counter
@@ -26,7 +27,7 @@ from telegram import Update
 from telegram.ext import Application, CommandHandler, ConversationHandler, MessageHandler, PicklePersistence, filters
 from telegram.request import BaseRequest
 
-from bench.clinics import BEDTIME, CHANNEL, Wire, address, coachbot, fill, quiet_logs
+from bench.clinics import BEDTIME, CHANNEL, Wire, address, coachbot, families, fill, quiet_logs
 from bench.figures import Figure, alone, apart, core, databases, empty, parser, sample_rows, show
 from coachbot.bootstrap import Coachbot
 from coachbot.channels.base import Incoming
@@ -34,12 +35,28 @@ from coachbot.programme.positions import Position
 from coachbot.store import Store, new_key
 from coachbot.store.tables import cases, clinicians, contacts, history, messages, nights, outbox, swallows
 
-ANSWERS = ("4", "3 she coughed a bit but fine", "5", "two", "4 and she was proud")
-"""What a family says to the five questions of a night."""
+ANSWERS = ("4", "3", "5", "2", "4")
+"""What a user of the conversation handler says to the five questions of a night."""
 
+DATA = Path(__file__).parents[1] / "reading" / "data"
 REPLIES = 2000
 LONGEST = 20.0
 """Seconds after which a baseline that does not come to its end is broken off; its rate is that so far."""
+
+
+@cache
+def replies(language: str) -> list[str]:
+    """What families write when they are asked about one swallow: digits, words, slips of the pen, and the unclear."""
+    lines = (DATA / f"seen.{language}.jsonl").read_text(encoding="utf-8").splitlines()
+    records = [json.loads(line) for line in lines]
+    return [record["text"] for record in records if record["asking"] not in ("all", "best", "note")]
+
+
+def night_of(family: int) -> list[str]:
+    """What a family answers in one night, in its language."""
+    said = replies(families()[family % len(families())].language)
+    return [said[(family * len(ANSWERS) + number) % len(said)] for number in range(len(ANSWERS))]
+
 
 # --- ours -------------------------------------------------------------------------------------------------------------
 
@@ -69,7 +86,7 @@ async def _answered(bot: Coachbot, families: int, at_once: int) -> float:
 
     async def night(some: Sequence[int]) -> None:
         for family in some:
-            for number, words in enumerate(ANSWERS):
+            for number, words in enumerate(night_of(family)):
                 name = f"{family}.{number}"
                 message = Incoming(channel=CHANNEL, channel_id=name, address=address(family), at=BEDTIME, text=words)
                 await bot.inbox.receive(message)
