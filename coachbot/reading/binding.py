@@ -21,15 +21,19 @@ _MOST_NODES = 40
 
 
 class Node(NamedTuple):
-    """A group of positions (or ``all``), or a mark; `gap` parts it from the node before; `first:last` are its items."""
+    """A group of positions (or ``all``), or a mark; `gap` parts it from the node before; `first:last` are its items.
+
+    The mark may be that of another position ("same as left"). A group may say how many it holds ("the other two").
+    """
 
     kind: str
     positions: tuple[Position, ...]
-    mark: Mark | None
+    mark: Mark | tuple[Position, ...] | None
     gap: int
     epoch: int
     first: int
     last: int
+    size: int | None = None
 
 
 class Pair(NamedTuple):
@@ -44,7 +48,11 @@ class Unbound(Exception):  # not an error: a verdict on the reply
 
 
 def nodes(items: Sequence[Item]) -> list[Node]:
-    """The positions and marks of `items`, with positions that are joined ("left and right") as one node."""
+    """The positions and marks of `items`, each for itself.
+
+    Raises:
+        Unbound: there are too many.
+    """
     found: list[Node] = []
     between: list[str] = []
     epoch = 0
@@ -57,7 +65,7 @@ def nodes(items: Sequence[Item]) -> list[Node]:
         between = []
     if len(found) > _MOST_NODES:
         raise Unbound
-    return list(_grouped(found, items))
+    return found
 
 
 def _node(item: Item, at: int, between: Sequence[str], epoch: int, before: Sequence[Node]) -> Node:
@@ -65,14 +73,15 @@ def _node(item: Item, at: int, between: Sequence[str], epoch: int, before: Seque
     gap = _gap(between, to_mark=to_mark) if before else CLOSE
     if item.kind in ("position", "all"):
         positions = item.value if isinstance(item.value, tuple) else ()
-        return Node("group", positions, None, gap, epoch, at, at)
+        count = item.value if isinstance(item.value, int) else None
+        return Node("group", positions, None, gap, epoch, at, at, count)
     return Node("mark", (), _mark(item, before), gap, epoch, at, at)
 
 
-def _mark(item: Item, before: Sequence[Node]) -> Mark:
+def _mark(item: Item, before: Sequence[Node]) -> Mark | tuple[Position, ...]:
     """The mark of an item; "the same" repeats the last one."""
     mark = item.value if item.kind == "mark" else next((n.mark for n in reversed(before) if n.kind == "mark"), None)
-    if not isinstance(mark, int | Word):
+    if not isinstance(mark, int | Word | tuple):
         raise Unbound
     return mark
 
@@ -85,6 +94,11 @@ def _gap(between: Sequence[str], *, to_mark: bool) -> int:
     if words >= _WORDS_THAT_PART:
         return APART
     return max(parted, COMMA) if words and not to_mark else parted
+
+
+def grouped(found: Sequence[Node], items: Sequence[Item]) -> list[Node]:
+    """`found` with positions that are joined ("left and right") as one node."""
+    return list(_grouped(found, items))
 
 
 def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:

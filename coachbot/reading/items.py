@@ -42,7 +42,7 @@ _SYMBOLS = {
     **dict.fromkeys("?؟", "ask"),
     **dict.fromkeys("&+/", "and"),
     **dict.fromkeys("%<>$", "bad"),
-    "~": "or",
+    "~": "times",
 }
 """Punctuation that means something here; the rest is passed over."""
 
@@ -73,14 +73,18 @@ def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item
     roles = frozenset(entry.name for entry in found.also if entry.section in ("roles", "signs"))
     make = _MAKERS.get(heard.section)
     if make is not None:
-        return [Item(kind, value, found.start, found.end, roles) for kind, value in make(heard, order, manner)]
+        made = make(heard, order, manner)
+        return [
+            Item(_PLAINLY.get(kind, kind), value, found.start, found.end, roles | {kind, heard.section})
+            for kind, value in made
+        ]
     kind = _PLAINLY.get(heard.name, heard.name) if heard.section == "signs" else heard.section
     if kind == "roles":
         return [Item(_ALONE[heard.name], heard.name, found.start, found.end, roles | {heard.name})]
     return [Item(kind, heard.name, found.start, found.end, roles | {heard.name})]
 
 
-_PLAINLY = {"plain": "word", "weighty": "word", "rest": "all"}
+_PLAINLY = {"plain": "word", "weighty": "word", "rest": "all", "went": "filler"}
 _ALONE = {
     "count_before": "word",
     "count_after": "word",
@@ -88,6 +92,8 @@ _ALONE = {
     "asks": "filler",
     "nothing": "nothing",
     "closing": "filler",
+    "elides": "word",
+    "plural_verb": "word",
 }
 """What words that only play a role are where nothing calls for it."""
 _DARING = {
@@ -108,8 +114,8 @@ _Maker = Callable[[Found, Sequence[Position], Manner], _Made]
 
 
 def _position(found: Found, order: Sequence[Position], _: Manner) -> _Made:
-    position = Position(found.name)
-    return [("position", (position,))] if position in order else [("stranger", found.name)]
+    positions = tuple(Position(name) for name in found.name.split())
+    return [("position", positions)] if set(positions) <= set(order) else [("stranger", found.name)]
 
 
 def _place(found: Found, order: Sequence[Position], _: Manner) -> _Made:
@@ -117,6 +123,17 @@ def _place(found: Found, order: Sequence[Position], _: Manner) -> _Made:
     if any(not -len(order) <= (place - 1 if place > 0 else place) < len(order) for place in places):
         return [("stranger", found.name)]
     return [("position", tuple(order[place - 1 if place > 0 else place] for place in places))]
+
+
+def _middle(_: Found, order: Sequence[Position], __: Manner) -> _Made:
+    """The middle one is the center or the place in the middle of the night: one thing only where these are one."""
+    places = [order[len(order) // 2]] if len(order) % 2 else []
+    meant = tuple(dict.fromkeys(p for p in (Position.CENTER, *places) if p in order))
+    return [("position" if len(meant) == 1 else "middle", meant)]
+
+
+def _others(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+    return [("rest", int(found.name))]
 
 
 def _number(found: Found, _: Sequence[Position], __: Manner) -> _Made:
@@ -128,9 +145,9 @@ def _plural(found: Found, _: Sequence[Position], __: Manner) -> _Made:
 
 
 def _mark(found: Found, _: Sequence[Position], __: Manner) -> _Made:
-    scope, name = found.name.split()[:-1], found.name.split()[-1]
-    mark: _Made = [("same", None)] if name == "same" else [("mark", Word(name))]
-    return [("all", None), *mark] if scope else mark
+    *scope, name = found.name.split()
+    mark = (name, None) if name in ("same", "like", "elided") else ("mark", Word(name))
+    return [*((kind, None) for kind in scope), mark]
 
 
 def _article(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
@@ -162,6 +179,8 @@ def _stars(found: Found, _: Sequence[Position], __: Manner) -> _Made:
 _MAKERS: dict[str, _Maker] = {
     "positions": _position,
     "places": _place,
+    "middles": _middle,
+    "others": _others,
     "numbers": _number,
     "number": _number,
     "keycap": lambda found, _, __: [("number", found.name[0])],

@@ -128,9 +128,9 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     item, parts = found[at], _digits(found[at])
     if _counts(found, at):
         yield item._replace(kind="other")
-    elif _is_negative(found, at):
+    elif _is_negative(found, at) or _counts_candies(found, at) or _carries_a_unit(found, at):
         yield item._replace(kind="bad")
-    elif at and found[at - 1].kind == "all" and parts == [places] and places != BEST:
+    elif at and _is_all(found[at - 1]) and parts == [places] and places != BEST:
         yield item._replace(kind=_all_of_them(found, at), value=places)
     elif len(parts) > 1:
         yield from _chained(item, parts, places)
@@ -147,10 +147,45 @@ def _is_negative(found: Sequence[Item], at: int) -> bool:
     return found[at - 1].end == found[at].start and found[at - _PAIR].end < found[at - 1].start
 
 
+def _is_all(item: Item) -> bool:
+    return item.kind == "all" and "rest" not in item.roles
+
+
+def _counts_candies(found: Sequence[Item], at: int) -> bool:
+    """Whether the number tells of how many candies another is the mark: "two were 4", "deux 4 et un 3"."""
+    if at and found[at - 1].kind in ("number", "all"):
+        return False
+    following = found[at + 1 : at + 4]
+    if following and "plural_verb" in following[0].roles:
+        return any(item.kind in ("number", "one", "article") for item in following[1:])
+    digits = bool(following) and following[0].kind == "number" and "numbers" not in following[0].roles
+    return digits and "numbers" in found[at].roles
+
+
+def _carries_a_unit(found: Sequence[Item], at: int) -> bool:
+    """Whether the number shares the unit of another: "3 minutes for the first and 5 for the last"."""
+    join = next((i for i in range(at - 1, -1, -1) if found[i].kind == "and"), None)
+    if join is None or any(item.kind not in _LINKS for item in found[join + 1 : at]):
+        return False
+    counted = next((i for i in range(join - 1, -1, -1) if found[i].kind not in _LINKS), None)
+    return counted is not None and "count_after" in found[counted].roles and _has_a_place(found, at, counted, join)
+
+
+_LINKS = frozenset(("filler", "position"))
+
+
+def _has_a_place(found: Sequence[Item], at: int, counted: int, join: int) -> bool:
+    """Whether both the counted thing and the number at `at` go with a position."""
+    near = [item.kind for item in found[join + 1 : at + 4]]
+    before = [item.kind for item in found[max(0, counted - 3) : join]]
+    return "position" in near and "position" in before
+
+
 def _all_of_them(found: Sequence[Item], at: int) -> str:
     """What "all 3" is on a night of three: a count ("all three 4"), one mark among others, or not clear."""
     others = [i for i, item in enumerate(found) if item.kind == "number" and i != at]
-    if at + 1 in others:
+    marked = next((i for i in others if i > at), at)
+    if marked > at and all(item.kind == "filler" for item in found[at + 1 : marked]):
         return "filler"
     return "mark" if others else "bad"
 
@@ -200,7 +235,7 @@ def _is_counted_before(found: Sequence[Item], at: int) -> bool:
     if before and "count_after" in before[-1].roles and before[-1].end == found[at].start:
         return True  # the minutes of "19h30"
     close = bool(before) and "count_before" in before[-1].roles
-    return close or (len(before) > 1 and "count_before" in before[0].roles and before[1].kind == "filler")
+    return close or (len(before) > 1 and "count_before" in before[0].roles and before[1].kind in ("filler", "except"))
 
 
 def _is_counted_after(after: Sequence[Item], *, listed: bool) -> bool:

@@ -1,9 +1,10 @@
 """The ratings that the marks of a reply make, for tonight's positions."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import suppress
 
 from coachbot.programme.positions import Position
-from coachbot.reading.binding import Node, Pair, Unbound, bind, nodes
+from coachbot.reading.binding import Node, Pair, Unbound, bind, grouped, nodes
 from coachbot.reading.choosing import Choice
 from coachbot.reading.items import Item
 from coachbot.reading.readings import Mark
@@ -24,18 +25,45 @@ def bound(
     prose = frozenset(at for at in range(len(found)) if _is_prose(found, at))
     tales = frozenset(at for at in range(len(found)) if _is_tale(found, at))
     told = pointing | prose | tales
-    roles = {role for item in found for role in item.roles}
-    for hidden in dict.fromkeys(
-        (pointing, frozenset[int](), pointing | prose, told, told | _beside_list(found, order))
-    ):
-        try:
-            if "rest" in roles and any(found[at].kind == "position" for at in hidden - pointing):
-                raise Unbound  # "the rest" leaves out the positions that are only spoken of
-            pairs = bind(nodes([_hide(item) if at in hidden else item for at, item in enumerate(found)]))
-            return pairs, _ratings(pairs, order, asked)
-        except Unbound:
-            continue
+    went = frozenset(at for at in range(len(found)) if _went_down(found, at))
+    rest = any("rest" in item.roles for item in found)
+    echoes = frozenset(at for at in range(len(found)) if _is_echo(found, at))
+    lists = _beside_list(found, order)
+    ways = (pointing, frozenset[int](), pointing | prose, told, told | lists, went, told | went, echoes, told | echoes)
+    for hidden in dict.fromkeys(ways):
+        if rest and any(found[at].kind == "position" for at in hidden - pointing - went):
+            continue  # "the rest" leaves out the positions that are only spoken of
+        shown = [_hide(item) if at in hidden else item for at, item in enumerate(found)]
+        spared = [p for at in hidden & went for p in _positions(found[at])] if rest else []
+        for pairs in _bindings(shown):
+            with suppress(Unbound):
+                return pairs, _ratings(pairs, [p for p in order if p not in spared], asked)
     raise Unbound
+
+
+def _bindings(found: Sequence[Item]) -> Iterator[list[Pair]]:
+    """The pairs that `found` is made of, with and (where that makes no sense) without joining positions."""
+    with suppress(Unbound):
+        alone = nodes(found)
+        for way in dict.fromkeys((tuple(grouped(alone, found)), tuple(alone))):
+            with suppress(Unbound):
+                yield bind(way)
+
+
+def _positions(item: Item) -> tuple[Position, ...]:
+    return item.value if isinstance(item.value, tuple) else ()
+
+
+def _went_down(found: Sequence[Item], at: int) -> bool:
+    """Whether a position is only said to have gone down, with no mark: "left went down, the others did not"."""
+    if found[at].kind != "position":
+        return False
+    first, last = at, at
+    while first and found[first - 1].kind == "filler":
+        first -= 1
+    while last + 1 < len(found) and found[last + 1].kind == "filler":
+        last += 1
+    return any("went" in item.roles for item in found[first : last + 1])
 
 
 def _beside_list(found: Sequence[Item], order: Sequence[Position]) -> frozenset[int]:
@@ -44,6 +72,19 @@ def _beside_list(found: Sequence[Item], order: Sequence[Position]) -> frozenset[
     if len(marks) != len(order) or any(found[at].kind == "position" for at in range(marks[0], marks[-1])):
         return frozenset()
     return frozenset(at for at in range(marks[0]) if found[at].kind == "position" and _has_words(found, at))
+
+
+def _is_echo(found: Sequence[Item], at: int) -> bool:
+    """Whether "skipped" or "not down" only says again what was said of the same position: "not down, spat it out"."""
+    if found[at].kind != "mark" or isinstance(found[at].value, int):
+        return False
+    told = next((item for item in reversed(found[:at]) if item.kind in ("position", "all", "mark")), None)
+    if told is not None and told.kind == "position":
+        told = next((item for item in reversed(found[: found.index(told)]) if item.kind in ("all", "mark")), None)
+        following = after(found, at)
+        if following is not None and found[following].kind == "position":
+            return False
+    return told is not None and told.kind == "mark" and told.value == found[at].value
 
 
 def _has_words(found: Sequence[Item], at: int) -> bool:
@@ -74,17 +115,35 @@ def _is_prose(found: Sequence[Item], at: int) -> bool:
 
 
 def _ratings(pairs: Sequence[Pair], order: Sequence[Position], asked: Position | None) -> dict[Position, Mark]:
-    named: dict[Position, tuple[int, Mark]] = {}
+    named: dict[Position, tuple[int, _Told]] = {}
     for pair in pairs:
         for position in pair.group.positions if pair.group else ():
             _set(named, position, pair.mark)
     rest = [position for position in order if position not in named]
     for position, mark in _whole_night(pairs, order, rest) or _unnamed(pairs, rest, asked):
         _set(named, position, mark)
-    return {position: named[position][1] for position in order if position in named}
+    told = {position: named[position][1] for position in order if position in named}
+    return {position: _followed(mark, told) for position, mark in told.items()}
 
 
-def _set(named: dict[Position, tuple[int, Mark]], position: Position, mark: Node) -> None:
+_Told = Mark | tuple[Position, ...]
+"""A mark, or the one position that has the same mark."""
+
+
+def _followed(mark: _Told, told: Mapping[Position, _Told]) -> Mark:
+    """The mark itself where it was told as that of another position.
+
+    Raises:
+        Unbound: the other position has none of its own.
+    """
+    if isinstance(mark, tuple):
+        mark = told.get(mark[0], ()) if len(mark) == 1 else ()
+    if isinstance(mark, tuple):
+        raise Unbound
+    return mark
+
+
+def _set(named: dict[Position, tuple[int, _Told]], position: Position, mark: Node) -> None:
     """Give a position its mark; a later, corrected one replaces it, any other second mark is a contradiction."""
     epoch, known = named.get(position, (mark.epoch, mark.mark))
     if known != mark.mark and mark.epoch <= epoch:
@@ -109,6 +168,8 @@ def _unnamed(
 ) -> Iterator[tuple[Position, Node]]:
     """Marks for the positions that were not named: one for all of them, or bare ones in the night's order."""
     for_all = [pair.mark for pair in pairs if pair.group and not pair.group.positions]
+    if any(pair.group and pair.group.size not in (None, len(rest)) for pair in pairs):
+        raise Unbound  # "the other two" are not two
     bare = [pair.mark for pair in pairs if not pair.group]
     if for_all and not bare and len({mark.mark for mark in for_all}) == 1:
         yield from ((position, for_all[0]) for position in rest)

@@ -2,6 +2,7 @@
 
 import unicodedata
 from collections.abc import Iterable, Sequence
+from contextlib import suppress
 from itertools import pairwise
 from typing import Literal
 
@@ -43,10 +44,12 @@ def read(text: str, *, lang: str, order: Sequence[Position], asking: Asking) -> 
     if len(written) <= _LONGEST:
         scanned = words(lang).scan(written)
         for manner in manners(scanned):
-            try:
-                return _reading(written, _heard(scanned, order, manner), order, asking)
-            except Unbound:
-                continue
+            found: list[Item] = []
+            with suppress(Unbound):
+                found = _heard(scanned, order, manner)
+                return _reading(written, found, order, asking)
+            if any(item.kind == "bad" for item in found):
+                return _UNCLEAR
     elif asking == "note":
         return Reading(note=text.strip())
     return _UNCLEAR
@@ -93,7 +96,7 @@ def _note(text: str, found: Sequence[Item], order: Sequence[Position], kinds: se
     wordy = bool(kinds & _WORDY)
     if _is_nothing(found, "closing"):
         return Reading()
-    if wordy and not ("fix" in kinds and _has_number(found)):
+    if wordy and not ("fix" in kinds and (_has_number(found) or {"position", "mark"} <= kinds)):
         return Reading(note=text.strip())
     if kinds & {"mark", "best", "bad"}:
         return _answer(text, found, order, "note")

@@ -46,11 +46,21 @@ def _runs(found: Sequence[Item], used: Collection[int]) -> Iterator[list[Item]]:
         if at not in used:
             run.append(item)
             continue
-        if run and (met or len(run) > _SENTENCE) and run[-1].kind in ("comma", "stop", "newline", "and", "except"):
+        if run and (_ends(run) if met else len(run) > _SENTENCE and (_ends(run) or _is_told(run))):
             yield run
         met = True
         run = []
     yield run
+
+
+def _ends(run: Sequence[Item]) -> bool:
+    return run[-1].kind in ("comma", "stop", "newline", "and", "except")
+
+
+def _is_told(run: Sequence[Item]) -> bool:
+    """Whether a stretch is a tale of two parts ("it was scary but I did it"), and not what leads up to a mark."""
+    turn = next((at for at, item in enumerate(run) if item.kind == "except"), None)
+    return turn is not None and _weighs(run[:turn])
 
 
 def _trimmed(run: Sequence[Item]) -> list[Item]:

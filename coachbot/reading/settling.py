@@ -5,6 +5,7 @@ from itertools import takewhile
 
 from coachbot.programme.positions import Position
 from coachbot.reading.items import Item
+from coachbot.reading.readings import Word
 
 QUIET = frozenset(("filler", "yes", "symbol", "pause", "both", "letter"))
 _LOOSE = QUIET | {"comma", "and", "except", "fix"}
@@ -17,10 +18,10 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
     `places` is the number of positions of the night: so many marks in a row are the whole night.
     """
     settled = list(found)
-    for at, item in enumerate(found):
-        if item.kind == "nothing":
-            settled = _no(settled, at)
-    settled = _keep_last_of_slip(_drop_old(settled), places)
+    for at in range(len(found)):
+        if settled[at].kind == "nothing":
+            settled = _skip(_no(settled, at), at)
+    settled = _keep_last_position(_keep_last_of_slip(_drop_old(settled), places))
     for kind, judge in _JUDGES.items():
         at = 0
         while at < len(settled):
@@ -63,8 +64,9 @@ def _drop_old(found: list[Item]) -> list[Item]:
     old = next((at for at, item in enumerate(found) if item.kind == "old"), None)
     if old is None or not any(item.kind == "fix" for item in found):
         return found
-    marks = [at for at in range(old, len(found)) if found[at].kind == "mark"]
-    return _without(found, marks[0], marks[0]) if len(marks) > 1 else found
+    marks = [at for at, item in enumerate(found) if item.kind == "mark"]
+    typed = next((at for at in marks if at > old), None)
+    return _without(found, typed, typed) if len(marks) > 1 and typed is not None else found
 
 
 def _keep_last_of_slip(found: list[Item], places: int) -> list[Item]:
@@ -86,6 +88,31 @@ def _keep_last_of_slip(found: list[Item], places: int) -> list[Item]:
 _SLIP = QUIET | {"comma", "stop", "newline", "fix", "except"}
 
 
+def _keep_last_position(found: list[Item]) -> list[Item]:
+    """Of two positions with only a correction between, the later counts: "best left, no wait, right"."""
+    settled = found
+    for at, item in enumerate(found):
+        earlier, later = (before(found, at, _SLIP), after(found, at, _SLIP)) if item.kind == "fix" else (None, None)
+        if not (_is(found, earlier, "position") and _is(found, later, "position")):
+            continue
+        assert earlier is not None
+        assert later is not None
+        own = _is(found, before(found, earlier), "mark", "best")
+        if not (own and _is(found, after(found, later), "mark")):
+            settled = _without(settled, earlier, later - 1)
+    return settled
+
+
+def _doubt_same_mark(found: list[Item], at: int) -> list[Item]:
+    """Whether "left 3, oops right 3" puts the position right or adds another, nobody can tell."""
+    told = [item for item in found if item.kind in ("position", "mark")]
+    if [item.kind for item in told] != ["position", "mark"] * 2:
+        return found
+    (left, mark), (right, same) = told[:2], told[2:]
+    twice = mark.value == same.value and left.value != right.value and mark.end <= found[at].start < right.start
+    return _become(found, at, "bad") if twice else found
+
+
 def _row(found: Sequence[Item], places: Iterable[int]) -> list[int]:
     """The marks that stand in a row from the first of `places` on."""
     row = takewhile(lambda at: found[at].kind == "mark" or found[at].kind in _SLIP, places)
@@ -100,6 +127,8 @@ def _not(found: list[Item], at: int) -> list[Item]:
     if _is_number(found, target):
         return _not_number(found, at, target)
     if kind == "position":
+        if any(item.kind == "all" for item in found):
+            return _become(found, at, "bad")  # "all 4, not left"
         others = any(item.kind == "position" for i, item in enumerate(found) if i != target)
         return _without(found, at, target) if others else _become(found, at, "negated")
     if kind in ("mark", "best", "liked", "same", "almost"):
@@ -108,8 +137,11 @@ def _not(found: list[Item], at: int) -> list[Item]:
 
 
 def _not_number(found: list[Item], at: int, target: int) -> list[Item]:
-    """A denied mark goes where another is told ("3 not 4", "not 4, 3"); alone it says nothing."""
-    told = _is_number(found, before(found, at, _LOOSE)) or _is_number(found, after(found, target, _LOOSE))
+    """A denied mark goes where another is told ("3 not 4", "not 4, 3", "3 for left, not 4"); alone it says nothing."""
+    earlier = before(found, at, _LOOSE)
+    if _is(found, earlier, "position") and before(found, at) == earlier:
+        earlier = before(found, earlier or 0)
+    told = _is(found, earlier, "mark") or _is_number(found, after(found, target, _LOOSE))
     return _without(found, at, target) if told else _become(found, at, "bad")
 
 
@@ -123,14 +155,31 @@ def _almost(found: list[Item], at: int) -> list[Item]:
 def _hedge(found: list[Item], at: int) -> list[Item]:
     """A doubted mark is none ("maybe 4", "4 maybe"), a doubted remark is one ("4, maybe she was tired")."""
     doubted = _is(found, after(found, at), "mark", "position") or (
-        _is(found, before(found, at), "mark") and _is(found, after(found, at, QUIET), "stop", "newline")
+        _is(found, before(found, at), "mark") and _is(found, after(found, at), "stop", "newline", "comma")
     )
     last = after(found, at) is None and _is(found, before(found, at), "mark", "position")
     return _become(found, at, "bad" if doubted or last else "word")
 
 
+def _or(found: list[Item], at: int) -> list[Item]:
+    """Two things to choose from are none: "3 or 4", "left or right", "number 2 or 3"."""
+    earlier = before(found, at)
+    place = earlier is not None and "places" in found[earlier].roles
+    return _become(found, at, "bad") if place and _is_number(found, after(found, at)) else _between_two(found, at)
+
+
+def _to(found: list[Item], at: int) -> list[Item]:
+    """The first of two marks goes where a change is asked for ("change left from 2 to 3")."""
+    earlier = before(found, at)
+    if _is_number(found, earlier) and _is_number(found, after(found, at)) and earlier is not None:
+        asked = [item.kind for item in found[:earlier] if item.kind in ("fix", "position")]
+        if asked == ["fix", "position"]:
+            return _without(found, earlier, at)
+    return _between_two(found, at)
+
+
 def _between_two(found: list[Item], at: int) -> list[Item]:
-    """Two things to choose from are none: "3 or 4", "left or right", "3 to 4"."""
+    """Two things of a kind with only this between are none: "3 to 4", "left x right"."""
     pair = [i for i in (before(found, at), after(found, at)) if i is not None]
     if _is(found, pair[0] if pair else None, "position") and _is(found, before(found, pair[0]), "mark"):
         return _become(found, at, "and" if not _is_number(found, before(found, pair[0])) else "bad")
@@ -147,8 +196,12 @@ def _half(found: list[Item], at: int) -> list[Item]:
 
 
 def _other_day(found: list[Item], at: int) -> list[Item]:
-    near = (before(found, at), after(found, at))
-    return _become(found, at, "bad" if any(_is(found, i, "mark", "position") for i in near) else "word")
+    """A mark or position of another day is none of tonight's; what was left out then ("forgot yesterday") is a tale."""
+    sides = (before(found, at), after(found, at))
+    near = [i for i in sides if i is not None and _is(found, i, "mark", "position")]
+    if [found[i].value for i in near] == [Word.SKIPPED]:
+        return _become(_become(found, near[0], "word"), at, "word")
+    return _become(found, at, "bad" if near else "word")
 
 
 _FIRST_WORDS = 4
@@ -178,8 +231,35 @@ def _same(found: list[Item], at: int) -> list[Item]:
     return _become(found, at, "filler") if _is_number(found, after(found, at, QUIET | {"comma"})) else found
 
 
+def _like(found: list[Item], at: int) -> list[Item]:
+    """The words "same as left" are a mark: that of the left."""
+    named = after(found, at, {"filler"})
+    if named is None or not _is(found, named, "position"):
+        return _become(found, at, "bad")
+    return [
+        *found[:at],
+        found[at]._replace(kind="mark", value=found[named].value, end=found[named].end),
+        *found[named + 1 :],
+    ]
+
+
+def _elided(found: list[Item], at: int) -> list[Item]:
+    """What none of the others did is what another is told to have done: go down; what else it may be is not clear."""
+    went = any("went" in item.roles or item.value is Word.NOT_DOWN for item in found)
+    return [*found[:at], found[at]._replace(kind="mark" if went else "bad", value=Word.NOT_DOWN), *found[at + 1 :]]
+
+
+def _ends(found: Sequence[Item], at: int) -> bool:
+    """Whether nothing follows `at` in its part of the sentence."""
+    following = after(found, at)
+    return following is None or _is(found, following, *_STARTS, "and", "except", "because")
+
+
 def _all(found: list[Item], at: int) -> list[Item]:
     """Mere words do not rate all ("all good"); after positions "all" sums them up ("the first two all 4")."""
+    denied = after(found, at, {"filler"})
+    if "rest" in found[at].roles and denied is not None and "elides" in found[denied].roles and _ends(found, denied):
+        return _elided(found, denied)
     group = before(found, at, {"filler"})
     if _is(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE):
         return _become(found, at, "filler")
@@ -201,15 +281,53 @@ def _no(found: list[Item], at: int) -> list[Item]:
     return _become(found, at, "fix") if slip or both else found
 
 
+def _mixed_up(found: list[Item], at: int) -> list[Item]:
+    """A mix-up is put right where marks are told by name: "left 2 and right 4, I had them swapped"."""
+    told = [item.kind for item in found[:at] if item.kind not in _SLIP | {"and"}]
+    named = told[::2] == ["position"] * len(told[::2]) and told[1::2] == ["mark"] * len(told[::2])
+    corrected = any(item.kind in ("fix", "except") for item in found[:at])
+    return _become(found, at, "filler" if told and named and not corrected and _ends(found, at) else "mixed")
+
+
+def _middle(found: list[Item], at: int) -> list[Item]:
+    """The middle one is the center where the place in the middle of the night is named besides."""
+    meant = found[at].value
+    named = {item.value for item in found if item.kind == "position"}
+    if not isinstance(meant, tuple) or meant[1:] not in named:
+        return _become(found, at, "bad")
+    return [*found[:at], found[at]._replace(kind="position", value=meant[:1]), *found[at + 1 :]]
+
+
+def _skip(found: list[Item], at: int) -> list[Item]:
+    """A position is skipped by "no up tonight" among marks of others."""
+    named = after(found, at, {"filler"})
+    opens = at == 0 or before(found, at) is None or found[at - 1].kind in _BREAKS
+    if not opens or named is None or not _is(found, named, "position") or not _ends(found, named):
+        return found
+    if not any(item.kind == "mark" for item in found):
+        return found
+    skipped = found[named]._replace(kind="mark", value=Word.SKIPPED)
+    return [*found[:at], found[named], *found[at + 1 : named], skipped, *found[named + 1 :]]
+
+
+_BREAKS = frozenset(("comma", "stop", "newline", "and", "except"))
+
+
 _JUDGES: dict[str, Callable[[list[Item], int], list[Item]]] = {
+    "fix": _doubt_same_mark,
+    "middle": _middle,
+    "mixed_up": _mixed_up,
+    "elided": _elided,
+    "like": _like,
     "all": _all,
     "limit": _limit,
     "same": _same,
     "almost": _almost,
     "not": _not,
     "hedge": _hedge,
-    "or": _between_two,
-    "to": _between_two,
+    "or": _or,
+    "times": _between_two,
+    "to": _to,
     "half": _half,
     "other_day": _other_day,
     "ask": _ask,

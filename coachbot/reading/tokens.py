@@ -14,6 +14,7 @@ _WORD = r"[^\W\d_]+"
 _PATTERN = rf"""
     (?P<keycap>[0-9]\ufe0f?\u20e3)
   | (?P<stars>[{STARS}][\ufe0f{STARS}{HOLLOW_STARS}]*)
+  | (?P<ordinal>\d+(?:st|nd|rd|th|nde?|[dt]?[oa]|i?er[aeo]?|r[aeo]|i?[eèé]re|i?[eèé]me|e)(?![^\W_]))
   | (?P<number>\d+(?:[.,:/–-]\d+)*)
   | (?P<word>%s)
   | (?P<hyphen>(?<=[^\W\d_])[-‐‑](?=[^\W\d_]))
@@ -43,7 +44,9 @@ def fold(word: str) -> str:
 
 def _token(found: re.Match[str]) -> Token:
     text, shape = fold(found.group()), found.lastgroup or ""
-    return Token(text, "number" if shape == "word" and text.isdecimal() else shape, found.start(), found.end())
+    if shape in ("word", "ordinal"):
+        shape = "number" if text.isdecimal() else "word"
+    return Token(text, shape, found.start(), found.end())
 
 
 def tokens(text: str, *, split: bool) -> list[Token]:
