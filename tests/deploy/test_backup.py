@@ -72,6 +72,7 @@ def database(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Databas
         made.lose()
     store = made.store()
     store.upgrade()
+    store.check()
     store.close()
     yield made
     if request.param == "postgres":
