@@ -1,8 +1,9 @@
 """Sends what waits in the outbox, most urgent first. The one layer that tries again (law 7)."""
 
 import asyncio
+from collections import Counter
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 
 import structlog
@@ -34,6 +35,9 @@ POLL = 1.0
 INSIST = 20
 """How often it is tried to keep how a send ended, a `POLL` apart. Then its lease runs out, and it counts as unknown."""
 
+DOWN = 3
+"""After how many messages put off in a row, with none sent in between, a channel counts as down."""
+
 BREATH = 0.02
 """Seconds between two looks while a channel's pace lets nothing through."""
 
@@ -48,6 +52,7 @@ class Sender:
     channels: Mapping[str, Channel]
     clock: Callable[[], datetime]
     _woken: asyncio.Event = field(default_factory=asyncio.Event)
+    _refused: Counter[str] = field(default_factory=Counter)
 
     def wake(self) -> None:
         """Something may wait: look at once."""
@@ -135,16 +140,31 @@ class Sender:
         if wait:
             return Receipt(ending=Ending.LATER, wait=wait)
         try:
-            file = await self.files.of(claimed)
-            body = claimed.body
-            return await channel.send(
-                Outgoing(
-                    address=claimed.address, text=body.text, buttons=body.buttons, file=file, expires=claimed.expires
-                )
-            )
+            receipt = await channel.send(await self._outgoing(claimed, claimed.address))
         except Exception:
             log.exception("send_failed", outbox=claimed.id, channel=claimed.channel)
             return Receipt(ending=Ending.UNKNOWN)
+        return self._heeded(channel, receipt)
+
+    async def _outgoing(self, claimed: Claimed, address: str) -> Outgoing:
+        file = await self.files.of(claimed)
+        body = claimed.body
+        return Outgoing(address=address, text=body.text, buttons=body.buttons, file=file, expires=claimed.expires)
+
+    def _heeded(self, channel: Channel, receipt: Receipt) -> Receipt:
+        """Leave a channel alone that takes nothing at all: once it is back, what is most urgent goes first.
+
+        If each message waited by itself, those tried least would go before those tried most, whatever they say.
+        """
+        if receipt.ending is not Ending.LATER:
+            self._refused[channel.name] = 0
+        elif receipt.wait is None and channel.pace:
+            self._refused[channel.name] += 1
+            if self._refused[channel.name] >= DOWN:
+                wait = min(timedelta(seconds=self._refused[channel.name]), URGENT_WAIT)
+                channel.pace.hold(wait, self.clock())
+                return replace(receipt, wait=wait)
+        return receipt
 
     def _settle(self, tx: Transaction, claimed: Claimed, receipt: Receipt, now: datetime) -> None:
         if receipt.ending is Ending.LATER:

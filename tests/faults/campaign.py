@@ -23,6 +23,7 @@ from sqlalchemy import select
 from coachbot.bootstrap import build
 from coachbot.channels.rehearsal import RehearsalChannel
 from coachbot.coach.case import Role, State
+from coachbot.programme.zones import instant
 from coachbot.rehearsal.stage import FAMILY, HandClock
 from coachbot.service.enrolling import Enrolled, enrol, new_seed
 from coachbot.store import Store, Transaction, new_key
@@ -96,6 +97,7 @@ class Campaign:
     before: dict[Phone, Counter[str]] = field(default_factory=dict)
     pids: list[int] = field(default_factory=list)
     codes: list[str] = field(default_factory=list)
+    api_url: str = ""
     desk: str = field(default_factory=lambda: f"http://127.0.0.1:{_free_port()}")
 
     def __post_init__(self) -> None:
@@ -113,7 +115,7 @@ class Campaign:
             "COACHBOT_KEY": self.key,
             "COACHBOT_EMERGENCY_NUMBER": "911",
             "COACHBOT_TELEGRAM_TOKEN": self.peer.token,
-            "COACHBOT_TELEGRAM_API_URL": self.peer.url,
+            "COACHBOT_TELEGRAM_API_URL": self.api_url or self.peer.url,
             "COACHBOT_BEAT_SECONDS": "0.3",
             "COACHBOT_DESK_PORT": self.desk.rpartition(":")[2],
             CLOCK: str(self.folder / "clock"),
@@ -138,6 +140,16 @@ class Campaign:
         fresh = self.folder / "clock.new"
         fresh.write_text(str(ahead.total_seconds()), encoding="ascii")
         fresh.rename(self.folder / "clock")
+
+    async def to_bedtime(self) -> None:
+        """Set the clock to the beginning of the next evening, if it is still to come."""
+        store = self.store()
+        try:
+            cases = store.run(lambda tx: list(tx.cases.all()))
+        finally:
+            store.close()
+        due = min(instant(case.next_evening, case.bedtime, case.zone) for case in cases if case.next_evening)
+        self.set_clock(max(self.ahead, due - datetime.now(UTC)))
 
     def ail(self, trouble: str) -> None:
         """Let the database be "full" or "read-only", or well again: ""."""

@@ -7,6 +7,7 @@ import pytest
 from sqlalchemy import update
 
 from coachbot.channels.base import Ending, Outgoing, Receipt
+from coachbot.channels.pace import Pace
 from coachbot.channels.rehearsal import RehearsalChannel
 from coachbot.coach import decide as coach
 from coachbot.coach.actions import Urgency
@@ -23,6 +24,10 @@ from helpers.laws import Phone, broken_laws
 CHOKING = "she is choking and cant breathe"
 HOUR = timedelta(hours=1)
 GONE = Receipt(ending=Ending.GONE)
+
+
+ON_SQLITE = pytest.mark.parametrize("store_url", ["sqlite"], indirect=True)
+"""For faults that are no database's: over one of them."""
 
 
 @pytest.fixture(autouse=True)
@@ -75,6 +80,7 @@ def poisoned(practising: Stage, monkeypatch: pytest.MonkeyPatch) -> Stage:
     return practising
 
 
+@ON_SQLITE
 async def test_an_alarm_that_its_case_cannot_take_is_an_alarm_all_the_same(poisoned: Stage) -> None:
     """Laws 2 and 5: safety text and alert go out by the clinic's own case, and the words wait as unread."""
     await poisoned.write(PARENT, CHOKING)
@@ -87,6 +93,7 @@ async def test_an_alarm_that_its_case_cannot_take_is_an_alarm_all_the_same(poiso
     assert any("choking" in text for text in texts(poisoned, BACKUP))
 
 
+@ON_SQLITE
 async def test_a_case_that_cannot_take_words_is_told_to_the_clinician_once(poisoned: Stage) -> None:
     """Not at every message; the words themselves wait at the desk."""
     for number in range(3):
@@ -97,6 +104,7 @@ async def test_a_case_that_cannot_take_words_is_told_to_the_clinician_once(poiso
     assert len(poisoned.coachbot.store.run(lambda tx: tx.messages.unread())) == 3
 
 
+@ON_SQLITE
 async def test_words_that_triage_fails_over_reach_a_clinician(
     practising: Stage, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -184,6 +192,7 @@ async def test_a_case_whose_bytes_were_changed_holds_up_nobody(practising: Stage
     assert not practising.coachbot.store.run(lambda tx: tx.cases.due(practising.clock.now, 10))
 
 
+@ON_SQLITE
 async def test_half_a_letter_is_kept_with_a_mark(practising: Stage) -> None:
     """Phones cut emoji in two (Unicode 3.8, D71 to D75); no encoder writes half of one down."""
     await practising.write(CHILD, "look \ud83d")
@@ -203,6 +212,7 @@ def _execute(store: Store, statement: object) -> None:
     store.run(work)
 
 
+@ON_SQLITE
 async def test_a_safety_text_that_fails_at_once_is_not_sent_in_a_hot_loop(practising: Stage) -> None:
     """Tried again, but each time later, at most a quarter of a minute."""
     tries = 0
@@ -220,6 +230,7 @@ async def test_a_safety_text_that_fails_at_once_is_not_sent_in_a_hot_loop(practi
     assert 10 <= tries <= 40
 
 
+@ON_SQLITE
 async def test_a_clock_set_back_prompts_nobody_twice_and_loses_no_alarm(practising: Stage, words: Counter[str]) -> None:
     """The machine's clock runs a day ahead over an evening and an alarm, then is put right."""
     await practising.to_bedtime()
@@ -253,6 +264,7 @@ async def test_a_clock_set_back_frees_what_a_dead_sender_claimed(practising: Sta
     assert any("911" in one.text for one in practising.phones.phones[PARENT])
 
 
+@ON_SQLITE
 @pytest.mark.parametrize("jump", [timedelta(hours=-3), timedelta(hours=3), timedelta(days=3)])
 async def test_a_clock_that_jumps_at_bedtime(practising: Stage, words: Counter[str], jump: timedelta) -> None:
     """Right before and right after the prompt, there and back: one prompt a night at most, and the next one comes."""
@@ -267,6 +279,7 @@ async def test_a_clock_that_jumps_at_bedtime(practising: Stage, words: Counter[s
     assert practising.case.nights[-1].day >= practising.clock.now.date() - timedelta(days=2)
 
 
+@ON_SQLITE
 async def test_a_channel_that_is_down_for_an_hour(practising: Stage, words: Counter[str]) -> None:
     """The backlog goes out most urgent first; tonight's prompt is still of use and comes once."""
     order: list[str] = []
@@ -290,6 +303,36 @@ async def test_a_channel_that_is_down_for_an_hour(practising: Stage, words: Coun
     check(practising, words)
 
 
+@ON_SQLITE
+async def test_a_channel_that_takes_nothing_is_left_alone_as_a_whole(practising: Stage) -> None:
+    """Not message by message: with fifty in line it is tried a few times a minute; then what is grave goes first."""
+    tried: list[str] = []
+    down = True
+
+    async def sending(message: Outgoing) -> Receipt:
+        tried.append(message.text)
+        return Receipt(ending=Ending.LATER if down else Ending.SENT, channel_id="1")
+
+    practising.phones.pace = Pace(per_second=25, burst=5, per_address=timedelta(seconds=1))
+    practising.phones.send = sending  # type: ignore[method-assign]
+    for number in range(25):
+        await practising.phones.write(CHILD, f"info {number}")
+        await practising.phones.write(f"stranger {number}", "hello")
+    for _ in range(60):
+        practising.clock.now += timedelta(seconds=1)
+        await practising.coachbot.settle()
+    assert len(tried) < 60
+    await practising.phones.write(PARENT, CHOKING)
+    down = False
+    tried.clear()
+    for _ in range(16):
+        practising.clock.now += timedelta(seconds=1)
+        await practising.coachbot.settle()
+
+    assert "911" in tried[0]
+
+
+@ON_SQLITE
 async def test_after_an_hour_without_channel_what_is_grave_goes_first(practising: Stage) -> None:
     """Safety text, alert, then the rest, whatever was written first; nothing stale."""
     order: list[Urgency] = []
@@ -315,6 +358,7 @@ async def test_after_an_hour_without_channel_what_is_grave_goes_first(practising
     assert Urgency.PROMPT not in order
 
 
+@ON_SQLITE
 async def test_stale_prompts_are_not_sent_at_midnight(practising: Stage, words: Counter[str]) -> None:
     """Five hours without a channel: the evening was lost by us, and the next day's prompt says so kindly."""
     practising.phones.fail(*[Receipt(ending=Ending.LATER)] * 5000)
