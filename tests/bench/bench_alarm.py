@@ -16,7 +16,7 @@ from sqlalchemy import func, select
 
 from bench.bench_wave import seeded
 from bench.clinics import BEDTIME, CHANNEL, CLINICIAN_ADDRESS, Clock, Wire, address, coachbot, quiet_logs, scalar
-from bench.figures import Figure, alone, apart, databases, parser, show
+from bench.figures import Figure, alone, apart, databases, growing, parser, show
 from coachbot.bootstrap import Coachbot
 from coachbot.channels.base import Incoming, Outgoing
 from coachbot.channels.pace import Pace
@@ -114,11 +114,7 @@ def main() -> None:
     wanted.add_argument("--alarms", type=int, default=100, help="at most so many, one every 1.2 seconds")
     chosen = wanted.parse_args()
     with databases(chosen.postgres) as urls:
-        figures = {
-            name: [one for size in chosen.families for one in measure(url, size, chosen.alarms)]
-            for name, url in urls.items()
-        }
-    show(figures)
+        show({name: growing(measure, url, chosen.families, chosen.alarms) for name, url in urls.items()})
 
 
 if __name__ == "__main__":

@@ -28,7 +28,7 @@ from telegram.ext import Application, CommandHandler, ConversationHandler, Messa
 from telegram.request import BaseRequest
 
 from bench.clinics import BEDTIME, CHANNEL, Wire, address, coachbot, families, fill, quiet_logs
-from bench.figures import Figure, alone, apart, core, databases, empty, parser, sample_rows, show
+from bench.figures import Figure, alone, apart, core, databases, empty, growing, parser, sample_rows, show
 from coachbot.bootstrap import Coachbot
 from coachbot.channels.base import Incoming
 from coachbot.programme.positions import Position
@@ -314,8 +314,7 @@ def main() -> None:
     if not find_spec("aiosqlite"):
         print("the asyncio driver is left out: pip install aiosqlite to have it measured too")
     with databases(chosen.postgres) as urls:
-        figures = {name: [one for size in chosen.families for one in measure(url, size)] for name, url in urls.items()}
-    show(figures)
+        show({name: growing(measure, url, chosen.families) for name, url in urls.items()})
 
 
 if __name__ == "__main__":

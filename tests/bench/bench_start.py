@@ -29,7 +29,7 @@ from telegram.ext import PicklePersistence
 from bench.bench_inbox import pickled
 from bench.bench_wave import seeded
 from bench.clinics import CLINICIAN
-from bench.figures import Figure, alone, apart, databases, parser, peak_megabytes, show
+from bench.figures import Figure, alone, apart, databases, growing, parser, peak_megabytes, show
 from coachbot.store import Store, new_key
 from coachbot.store.tables import cases
 
@@ -176,8 +176,7 @@ def main() -> None:
     """Measure, then print the table and the JSON."""
     chosen = parser(__doc__, [1_000, 10_000, 100_000]).parse_args()
     with databases(chosen.postgres) as urls:
-        figures = {name: [one for size in chosen.families for one in measure(url, size)] for name, url in urls.items()}
-    show(figures)
+        show({name: growing(measure, url, chosen.families) for name, url in urls.items()})
 
 
 if __name__ == "__main__":

@@ -221,7 +221,7 @@ def main() -> None:
     """Measure, then print the table and the JSON."""
     chosen = parser(__doc__, [1_000, 10_000]).parse_args()
     with databases(chosen.postgres) as urls:
-        show({name: list(measure(url, chosen.families)) for name, url in urls.items()})
+        show({name: measure(url, chosen.families) for name, url in urls.items()})
 
 
 if __name__ == "__main__":

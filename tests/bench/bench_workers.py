@@ -15,7 +15,7 @@ from time import perf_counter
 
 from bench.bench_wave import seeded
 from bench.clinics import Wire, coachbot, quiet_logs
-from bench.figures import Figure, alone, databases, parser, show
+from bench.figures import Figure, alone, databases, growing, parser, show
 from coachbot.store import Store, new_key
 
 WORKERS = (1, 2, 4)
@@ -82,8 +82,7 @@ def main() -> None:
     if not chosen.postgres:
         wanted.error("several processes need --postgres: on SQLite one process writes")
     with databases(chosen.postgres, sqlite=False) as urls:
-        figures = {name: [one for size in chosen.families for one in measure(url, size)] for name, url in urls.items()}
-    show(figures)
+        show({name: growing(measure, url, chosen.families) for name, url in urls.items()})
 
 
 if __name__ == "__main__":

@@ -6,7 +6,7 @@ import multiprocessing
 import os
 import platform
 import tempfile
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -33,14 +33,24 @@ class Figure:
     ratio: float | None = None
 
 
-def show(figures: Mapping[str, Sequence[Figure]]) -> None:
-    """Print the figures of each database as a table, then everything as JSON."""
+def show(figures: Mapping[str, Iterable[Figure]]) -> None:
+    """Print the figures of each database as a table, line by line as they come, then everything as JSON."""
+    done: dict[str, list[Figure]] = {name: [] for name in figures}
     for name, some in figures.items():
         for one in some:
+            done[name].append(one)
             ratio = "" if one.ratio is None else f"{one.ratio:8.2f} x"
-            print(f"{name:11} {one.group:18} {one.what:58} {one.value:12,.2f} {one.unit:3} {ratio}")
+            print(f"{name:11} {one.group:18} {one.what:58} {one.value:12,.2f} {one.unit:3} {ratio}", flush=True)
     machine = {"cores": os.cpu_count(), "python": platform.python_version(), "system": platform.platform()}
-    print(json.dumps({"machine": machine, **{name: [vars(one) for one in some] for name, some in figures.items()}}))
+    print(json.dumps({"machine": machine, **{name: [vars(one) for one in some] for name, some in done.items()}}))
+
+
+def growing(
+    measure: Callable[..., Iterable[Figure]], url: str, sizes: Sequence[int], *more: object
+) -> Iterator[Figure]:
+    """The figures of one database for each number of families."""
+    for size in sizes:
+        yield from measure(url, size, *more)
 
 
 # --- databases --------------------------------------------------------------------------------------------------------
