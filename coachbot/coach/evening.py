@@ -150,9 +150,10 @@ def _prompt(turn: Turn) -> None:
         prompted=turn.now,
         touched=turn.now,
         recipients=sum(contact.open for contact in case.contacts),
+        asked=tuple((contact.id, str(order[0])) for contact in case.contacts),
     )
-    turn.change(nights=(*case.nights, night), late=False, came_back=False, lesson_open=None)
-    turn.change(next_evening=None, question=None)
+    ended = {"late": False, "came_back": False, "lesson_open": None, "next_evening": None, "question": None}
+    turn.change(nights=(*case.nights, night), **ended)
     question, buttons = _question(night, order[0])
     told = line(
         "night-prompt",
@@ -175,7 +176,6 @@ def _prompt(turn: Turn) -> None:
         picture="order-" + "-".join(order),
         expires=last_useful(case, day),
     )
-    _put(turn, case.contacts, order[0])
 
 
 def undelivered(turn: Turn) -> None:
