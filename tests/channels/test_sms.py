@@ -209,6 +209,7 @@ async def test_an_smsc_out_of_reach_is_waited_out(inbox: Inbox) -> None:
     await one.start(inbox.receive)
 
     assert (await one.send(Outgoing(address=PARENT, text="hello"))).ending is Ending.LATER
+    assert not one.up
     await one.stop()
 
 
@@ -239,6 +240,7 @@ async def test_a_process_that_only_sends_does_not_hear(channel: SmsChannel, smsc
 
     state = await smsc_peer.state()
     assert (state["binds"], state["waiting"]) == (["bind_transmitter"], 1)
+    assert not channel.up
 
 
 async def test_starting_after_sending_binds_anew_and_loses_nothing(
@@ -251,6 +253,9 @@ async def test_starting_after_sending_binds_anew_and_loses_nothing(
     await smsc_peer.taken()
 
     assert [one.text for one in inbox.kept] == ["4"]
+    assert channel.up
+    await channel.stop()
+    assert not channel.up
 
 
 @pytest.mark.usefixtures("started")

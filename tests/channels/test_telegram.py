@@ -342,6 +342,25 @@ async def test_polling_goes_on_after_faults(telegram_peer: TelegramPeer, inbox: 
     assert await inbox.texts(6) == ["one", "two", "three", "four", "five", "six"]
 
 
+async def test_it_is_up_while_telegram_answers(
+    telegram_peer: TelegramPeer, channel: TelegramChannel, inbox: Inbox
+) -> None:
+    """Not before it is started, not while the questions for updates fail, not after it was stopped."""
+    assert not channel.up
+    await telegram_peer.refuse("getUpdates", 502, "Bad Gateway", after=1)
+    await channel.start(inbox.receive)
+    seen: list[bool] = []
+    async with asyncio.timeout(30):
+        while seen != [True, False, True]:
+            if seen[-1:] != [channel.up] and (seen or channel.up):
+                seen.append(channel.up)
+            if seen == [True]:
+                await telegram_peer.write(PARENT, "hello")
+            await asyncio.sleep(0.005)
+    await channel.stop()
+    assert not channel.up
+
+
 async def test_a_start_while_telegram_is_away_is_made_up_for(
     telegram_peer: TelegramPeer, channel: TelegramChannel, inbox: Inbox
 ) -> None:
