@@ -154,7 +154,13 @@ def _pairs(found: Sequence[Node]) -> list[Pair] | None:
     inside, outside = [node.gap for node in found[1::2]], [node.gap for node in found[2::2]]
     if any(inner > outer for pair in (inside, inside[1:]) for inner, outer in zip(pair, outside, strict=False)):
         return None
-    return [Pair(*sorted(pair, key=_is_mark)) for pair in zip(found[::2], found[1::2], strict=True)]
+    if any(first.kind == "mark" and second.gap == APART and not second.positions for first, second in _twos(found)):
+        return None  # "left 4. The rest ..." is another sentence
+    return [Pair(*sorted(pair, key=_is_mark)) for pair in _twos(found)]
+
+
+def _twos(found: Sequence[Node]) -> Iterator[tuple[Node, Node]]:
+    return zip(found[::2], found[1::2], strict=True)
 
 
 def _is_mark(node: Node) -> bool:

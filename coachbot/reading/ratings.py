@@ -33,12 +33,23 @@ def bound(
     for hidden in dict.fromkeys(ways):
         if rest and any(found[at].kind == "position" for at in hidden - pointing - went):
             continue  # "the rest" leaves out the positions that are only spoken of
+        if any(_is_excepted(found, at) for at in hidden):
+            continue
         shown = [_hide(item) if at in hidden else item for at, item in enumerate(found)]
         spared = [p for at in hidden & went for p in _positions(found[at])] if rest else []
         for pairs in _bindings(shown):
             with suppress(Unbound):
                 return pairs, _ratings(pairs, [p for p in order if p not in spared], asked)
     raise Unbound
+
+
+def _is_excepted(found: Sequence[Item], at: int) -> bool:
+    """Whether a position is left out of all: "all but up"."""
+    earlier = before(found, at)
+    if found[at].kind != "position" or earlier is None or found[earlier].kind != "except":
+        return False
+    told = before(found, earlier)
+    return told is not None and found[told].kind == "all"
 
 
 def _bindings(found: Sequence[Item]) -> Iterator[list[Pair]]:

@@ -142,9 +142,21 @@ def _pointed_at(found: Sequence[Item]) -> Position | None:
     named = fixed or named
     alone = [at for at in named if not any(found[i].kind in ("word", "worst", "other") for i in clause(found, at))]
     pointed = {single(found[at]) for at in (alone or named)}
+    if any(_is_doubted(found, at) for at in (alone or named)):
+        raise Unbound
     if len(pointed) != 1 or any(found[i].kind == "worst" for at in (alone or named) for i in clause(found, at)):
         raise Unbound
     return pointed.pop()
+
+
+def _is_doubted(found: Sequence[Item], at: int) -> bool:
+    """Whether a position is only asked about or refused: "not sure, left?", "left no"."""
+    following = after(found, at)
+    if following is None:
+        return False
+    unsure = any(item.roles & {"nothing", "hedge"} for item in found[:at])
+    refused = found[following].kind in ("nothing", "not") and after(found, following) is None
+    return refused or (unsure and found[following].kind == "ask")
 
 
 def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking: Asking) -> Reading:
@@ -156,6 +168,8 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
     if any(item.kind in ("bad", "negated", "mixed") or _is_strange(found, at) for at, item in enumerate(found)):
         raise Unbound
     picks = choices(found) or _trailing_choice(found, len(order))
+    if not picks and asking == "best":
+        picks = _leading_choice(found)
     best = _last_word(picks, found)
     pairs, ratings = bound(found, picks, order, asking if isinstance(asking, Position) else None)
     if not ratings and best is None:
@@ -171,6 +185,16 @@ def _trailing_choice(found: Sequence[Item], places: int) -> list[Choice]:
     if kinds != ["mark"] * places + ["position"] or not all(type(found[at].value) is int for at in said[:-1]):
         return []
     return [Choice(single(found[said[-1]]), said[-1], said[-1], said[-1])]
+
+
+def _leading_choice(found: Sequence[Item]) -> list[Choice]:
+    """A lone position where the best was asked for, before marks of other positions: "down. And up was a 3"."""
+    said = [at for at, item in enumerate(found) if item.kind not in _SAYS_NOTHING]
+    kinds = [found[at].kind for at in said]
+    ended = any(item.kind in ("stop", "newline") for item in found[said[0] : said[1]]) if len(said) > 1 else False
+    if not ended or kinds[0] != "position" or kinds.count("position") != kinds.count("mark") + 1:
+        return []
+    return [Choice(single(found[said[0]]), said[0], said[0], said[0])]
 
 
 _SAYS_NOTHING = QUIET | {"comma", "stop", "newline", "and"}
