@@ -28,6 +28,7 @@ async def rotate(campaign: Campaign, batch: int, how: str) -> int:
     return done.returncode
 
 
+@pytest.mark.parametrize("store_url", ["sqlite"], indirect=True)
 async def test_a_key_is_rotated_under_load_and_kills(campaign: Campaign) -> None:
     """Broken off before and after a commit, begun again, and the old key removed: no law is broken, nothing lost."""
     old, new = campaign.key, new_key()

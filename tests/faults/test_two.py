@@ -9,6 +9,8 @@ from faults.campaign import Campaign, running
 pytestmark = pytest.mark.emulator
 
 
+@pytest.mark.postgres
+@pytest.mark.parametrize("store_url", ["postgres"], indirect=True)
 async def test_two_processes_with_the_same_work_do_it_once(campaign: Campaign) -> None:
     """Both beat and send, over an evening with prompts and alarms; one of them hears too."""
     async with running(campaign, ("heartbeat", "outbox")):
