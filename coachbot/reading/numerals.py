@@ -94,8 +94,10 @@ def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     elif "arrow" in item.roles and _points_at_mark(found, at):
         yield item._replace(kind="symbol")
     elif item.kind == "article":
-        before_position = at + 1 < len(found) and found[at + 1].kind == "position"
-        yield item._replace(kind="filler") if before_position else item._replace(kind="mark", value=1)
+        following = found[at + 1].kind if at + 1 < len(found) else ""
+        listed = bool(at) and found[at - 1].kind in ("number", "comma")
+        leads = following == "position" or (following == "number" and not listed)  # "a 2" is no list
+        yield item._replace(kind="filler") if leads else item._replace(kind="mark", value=1)
     elif item.kind == "one":
         yield _one(found, at)
     else:

@@ -84,11 +84,14 @@ def _reading(text: str, found: Sequence[Item], order: Sequence[Position], asking
     kinds = {item.kind for item in found}
     if asking == "note":
         return _note(text, found, order, kinds)
-    if asking == "best" and _is_nothing(found):
+    if asking == "best" and (_is_nothing(found) or ({"nothing", "best"} <= kinds and not kinds & _POINTING)):
         return Reading()
     if asking == "best" and not kinds & {"mark", "best", "bad", "negated", "stranger", "mixed"}:
         return Reading(best=_pointed_at(found))
     return _answer(text, found, order, asking)
+
+
+_POINTING = frozenset(("position", "all", "mark", "bad", "negated", "stranger", "mixed", "middle"))
 
 
 def _note(text: str, found: Sequence[Item], order: Sequence[Position], kinds: set[str]) -> Reading:

@@ -47,6 +47,8 @@ _SILENT = frozenset(("symbol", "newline", "pause"))
 def request(text: str, *, lang: str) -> Request | None:
     """The wish that the whole of `text` says, or None where it says anything else as well.
 
+    One wish may bring its reason, in any words but numbers and other wishes: "not tonight, he fell asleep".
+
     Args:
         text: a reply, already triaged.
         lang: ``en``, ``es`` or ``fr``.
@@ -54,7 +56,11 @@ def request(text: str, *, lang: str) -> Request | None:
     Raises:
         LexiconError: there are no words for `lang`, or its file is mis-formed.
     """
-    entries = _scan(text, lang)
+    written = unicodedata.normalize("NFC", text)
+    found = _scan(written, lang)
+    if _is_excuse(found, next((at for at, sign in enumerate(written) if sign in _PARTS), len(written))):
+        return Request(wish=Wish.NOT_TONIGHT)
+    entries = [item for item in found if item.section not in _SILENT]
     if not entries:
         return None
     time = clock(entries)
@@ -65,6 +71,22 @@ def request(text: str, *, lang: str) -> Request | None:
     if not wishes or any(entry.section not in ("wishes", "fillers") for entry in rest):
         return None
     return _request(min(wishes, key=_RANK.__getitem__), time.at, days)
+
+
+def _is_excuse(found: Sequence[Found], cut: int) -> bool:
+    """Whether "not tonight" is all that stands before `cut`, the first comma or stop, and only a reason after it."""
+    said = [item for item in found if item.start < cut and item.section not in _SILENT]
+    reason = [item for item in found if item.start >= cut]
+    wishes = {item.name for item in said if item.section == "wishes"}
+    return (
+        wishes == {Wish.NOT_TONIGHT}
+        and all(item.section in ("wishes", "fillers") for item in said)
+        and not any(item.section in ("number", "numbers") for item in reason)
+        and not any(_RANK[Wish(item.name)] < _RANK[Wish.NOT_TONIGHT] for item in reason if item.section == "wishes")
+    )
+
+
+_PARTS = frozenset(",.;:!-–—")
 
 
 def _request(wish: Wish, at: dt.time | None, days: int | None) -> Request | None:
@@ -91,8 +113,7 @@ def _days(entries: Sequence[Found]) -> tuple[int | None, list[Found]]:
 
 
 def _scan(text: str, lang: str) -> list[Found]:
-    """What each word or phrase says, without punctuation; an unknown word stays, so that nothing is missed."""
+    """What each word or phrase says; an unknown word stays, so that nothing is missed."""
     if len(text) > _LONGEST:
         return []
-    found = lexicon("requests", lang, ("wishes",)).scan(unicodedata.normalize("NFC", text))
-    return [item for item in found if item.section not in _SILENT]
+    return lexicon("requests", lang, ("wishes",)).scan(text)

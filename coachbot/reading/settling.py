@@ -282,11 +282,19 @@ def _no(found: list[Item], at: int) -> list[Item]:
 
 
 def _mixed_up(found: list[Item], at: int) -> list[Item]:
-    """A mix-up is put right where marks are told by name: "left 2 and right 4, I had them swapped"."""
-    told = [item.kind for item in found[:at] if item.kind not in _SLIP | {"and"}]
-    named = told[::2] == ["position"] * len(told[::2]) and told[1::2] == ["mark"] * len(told[::2])
+    """A mix-up is put right where marks are told by name, before it or after: "left 2, right 4, I had them swapped"."""
+    end = next((i for i in range(at, len(found)) if found[i].kind in _BREAKS - {"and"}), len(found))
+    if _is_by_name(found[end:]) and all(item.kind != "mark" for item in found[:end]):
+        return _without(found, 0, end - 1)
     corrected = any(item.kind in ("fix", "except") for item in found[:at])
-    return _become(found, at, "filler" if told and named and not corrected and _ends(found, at) else "mixed")
+    right = found[at].kind == "mixed_up" and _is_by_name(found[:at]) and not corrected and _ends(found, at)
+    return _become(found, at, "filler" if right else "mixed")
+
+
+def _is_by_name(found: Sequence[Item]) -> bool:
+    """Whether marks are told here, each after its position."""
+    told = [item.kind for item in found if item.kind not in _SLIP | {"and"}]
+    return bool(told) and told == ["position", "mark"] * (len(told) // 2)
 
 
 def _middle(found: list[Item], at: int) -> list[Item]:
@@ -316,6 +324,7 @@ _BREAKS = frozenset(("comma", "stop", "newline", "and", "except"))
 _JUDGES: dict[str, Callable[[list[Item], int], list[Item]]] = {
     "fix": _doubt_same_mark,
     "middle": _middle,
+    "mixed": _mixed_up,
     "mixed_up": _mixed_up,
     "elided": _elided,
     "like": _like,

@@ -235,3 +235,25 @@ def test_an_hour_without_more_is_an_evening_hour(hour: int) -> None:
 def test_a_long_reply_is_no_request() -> None:
     """Words of a request in a tale are a tale."""
     assert request("stop " * 100, lang="en") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "lang"),
+    [
+        ("not tonight, he fell asleep in the car", "en"),
+        ("cant today, exam tomorrow", "en"),
+        ("hoy no, se quedó dormido en el coche", "es"),
+        ("pas ce soir, elle s'est endormie dans l'auto", "fr"),
+    ],
+)
+def test_not_tonight_may_bring_its_reason(text: str, lang: str) -> None:
+    """Families say why; the reason is theirs and changes nothing."""
+    assert request(text, lang=lang) == Request(wish=Wish.NOT_TONIGHT)
+
+
+@pytest.mark.parametrize(
+    "text", ["not tonight, 4 3 5", "not tonight, and stop with the car", "not sure, he fell asleep in it"]
+)
+def test_a_reason_holds_no_number_and_no_weightier_wish(text: str) -> None:
+    """What could be ratings or a wish to stop is left to a person."""
+    assert request(text, lang="en") is None
