@@ -31,7 +31,7 @@ DATA = HERE / "data"
 TARGET = HERE.parents[1] / "coachbot" / "triage" / "second_reader.npz"
 NONE = "none"
 DRAWS, DRAWS_NONE = 8, 13
-NONE_WEIGHT = 2.0
+NONE_WEIGHT = 3.0
 DEVELOPMENT_WEIGHT = 2.0
 STRENGTH = 10.0
 THRESHOLDS = (0.4, 0.4, 0.45, 0.45, 0.8)
@@ -57,7 +57,8 @@ class Example(NamedTuple):
 def lines(language: str) -> Iterator[Example]:
     """The lines of a training file as written, alternatives and all."""
     level = category = ""
-    for line in (DATA / "training" / f"{language}.txt").read_text("utf-8").splitlines():
+    files = sorted((DATA / "training").glob(f"{language}*.txt"))
+    for line in (line for file in files for line in file.read_text("utf-8").splitlines()):
         if line.startswith("# "):
             _, level, category = line[2:].split()
         elif line.strip():
