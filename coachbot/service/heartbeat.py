@@ -15,7 +15,7 @@ from coachbot.store import Store, Transaction, UnavailableError
 
 log = structlog.get_logger(__name__)
 
-BATCH = 200
+BATCH = 50
 """How many cases one transaction takes: large enough to be quick, small enough that replies get in between."""
 
 SETBACK = timedelta(minutes=10)
