@@ -93,8 +93,9 @@ _QUIET = frozenset(("filler", "yes", "symbol", "pause", "both", "quality", "like
 
 
 def _has_mark(found: Sequence[Item], place: int | None) -> bool:
+    """Whether what follows a position is its own: a mark, or blame."""
     following = after(found, place, _QUIET) if place is not None else None
-    return following is not None and found[following].kind == "mark"
+    return following is not None and found[following].kind in ("mark", "worst")
 
 
 def _shared(found: Sequence[Item], place: int) -> bool:

@@ -159,7 +159,7 @@ def _counts_candies(found: Sequence[Item], at: int) -> bool:
         return False
     following = found[at + 1 : at + 4]
     if following and "plural_verb" in following[0].roles:
-        return any(item.kind in ("number", "one", "article") for item in following[1:])
+        return any(item.kind in ("number", "plural", "one", "article") for item in following[1:])
     digits = bool(following) and following[0].kind == "number" and "numbers" not in following[0].roles
     return digits and "numbers" in found[at].roles
 
