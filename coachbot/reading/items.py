@@ -94,6 +94,7 @@ _ALONE = {
     "closing": "filler",
     "elides": "word",
     "plural_verb": "word",
+    "mistaken": "fix",
 }
 """What words that only play a role are where nothing calls for it."""
 _DARING = {

@@ -60,13 +60,14 @@ def _without(found: Sequence[Item], first: int, last: int) -> list[Item]:
 
 
 def _drop_old(found: list[Item]) -> list[Item]:
-    """The first mark after ``old`` goes when a correction brings another: "I put 4 but meant 3"."""
-    old = next((at for at, item in enumerate(found) if item.kind == "old"), None)
-    if old is None or not any(item.kind == "fix" for item in found):
-        return found
+    """A mark that was put before goes when another is told: "I put 4 but meant 3", "skipped, put 4 by mistake"."""
     marks = [at for at, item in enumerate(found) if item.kind == "mark"]
-    typed = next((at for at in marks if at > old), None)
-    return _without(found, typed, typed) if len(marks) > 1 and typed is not None else found
+    if len(marks) < 2 or not any(item.kind == "fix" for item in found):  # noqa: PLR2004
+        return found
+    old = next((at for at, item in enumerate(found) if item.kind == "old"), len(found))
+    mistaken = next((before(found, at) for at, item in enumerate(found) if "mistaken" in item.roles), None)
+    typed = next((at for at in marks if at > old), mistaken)
+    return _without(found, typed, typed) if typed in marks and typed is not None else found
 
 
 def _keep_last_of_slip(found: list[Item], places: int) -> list[Item]:
