@@ -1,8 +1,9 @@
 """Which mark belongs to which position: a small grammar over the positions and marks of a reply.
 
 Positions and marks come in pairs, in either order ("left 4", "4 for left"), parted by commas, lines or nothing; or as
-two lists of one length ("left, right: 4, 3"); or as bare marks in the night's order. What fits no such form, or fits
-only by tearing words apart, is not bound: the reply is then not clear.
+two lists of one length ("left, right: 4, 3"); or as bare marks in the night's order. Positions joined by "and" share a
+mark, unless only each for itself makes sense. What fits no such form, or fits only by tearing words apart, is not
+bound: the reply is then not clear.
 """
 
 from collections.abc import Iterator, Sequence

@@ -6,7 +6,7 @@ from typing import NamedTuple
 from coachbot.programme.positions import Position
 from coachbot.reading.binding import Unbound
 from coachbot.reading.items import Item
-from coachbot.reading.settling import after, before
+from coachbot.reading.neighbours import after, before
 
 _BOUNDARIES = frozenset(("comma", "stop", "newline", "fix", "except", "ask", "because"))
 

@@ -7,8 +7,8 @@ from coachbot.programme.positions import Position
 from coachbot.reading.binding import Node, Pair, Unbound, bind, grouped, nodes
 from coachbot.reading.choosing import Choice
 from coachbot.reading.items import Item
+from coachbot.reading.neighbours import after, before
 from coachbot.reading.readings import Mark
-from coachbot.reading.settling import after, before
 
 
 def bound(

@@ -11,11 +11,12 @@ from coachbot.reading.binding import Unbound
 from coachbot.reading.choosing import Choice, choices, clause, single
 from coachbot.reading.items import Item, Manner, items, manners, words
 from coachbot.reading.lexicon import Found
+from coachbot.reading.neighbours import QUIET, after, before
 from coachbot.reading.numerals import numerals
 from coachbot.reading.ratings import bound, used
 from coachbot.reading.readings import Reading
 from coachbot.reading.remarks import remark
-from coachbot.reading.settling import QUIET, after, before, settle
+from coachbot.reading.settling import settle
 
 Asking = Literal["all", "best", "note"] | Position
 """What the coach asked last: all ratings of the night, the best, a note, or the rating of one position."""
@@ -27,6 +28,12 @@ _UNCLEAR = Reading(unclear=True)
 
 def read(text: str, *, lang: str, order: Sequence[Position], asking: Asking) -> Reading:
     """What `text` says of tonight's swallows.
+
+    Conventions: a named position may always be told or put right, whatever was asked; the later of two marks counts
+    only where words put the first right. "The rest" and "the others" leave out positions that were named, and those
+    that are only said to have gone down. "The sides" are left and right. "The middle one" is unclear where the center
+    is not the middle of the night, unless the place there is named besides. Counts of candies ("two were 4"), two
+    marks for one position, a mark of "all but one", doubts and questions are unclear.
 
     Args:
         text: a reply, already triaged.

@@ -1,13 +1,13 @@
-"""Settle what a reply takes back or doubts, so that the rest is what it says: "3 not 4", "3, sorry, 4", "maybe 4"."""
+"""Settle what a reply takes back or doubts, so that the rest is what it says: "3 not 4", "maybe 4", "same as left"."""
 
-from collections.abc import Callable, Collection, Iterable, Sequence
-from itertools import takewhile
+from collections.abc import Callable, Sequence
 
 from coachbot.programme.positions import Position
+from coachbot.reading.corrections import corrected
 from coachbot.reading.items import Item
+from coachbot.reading.neighbours import QUIET, SLIP, after, become, before, is_kind, is_number, without
 from coachbot.reading.readings import Word
 
-QUIET = frozenset(("filler", "yes", "symbol", "pause", "both", "letter"))
 _LOOSE = QUIET | {"comma", "and", "except", "fix"}
 _STARTS = frozenset(("comma", "stop", "newline", "fix"))
 
@@ -21,86 +21,13 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
     for at in range(len(found)):
         if settled[at].kind == "nothing":
             settled = _skip(_no(settled, at), at)
-    settled = _keep_last_position(_keep_last_of_slip(_drop_old(settled), places))
+    settled = corrected(settled, places)
     for kind, judge in _JUDGES.items():
         at = 0
         while at < len(settled):
             if settled[at].kind == kind:
                 settled = judge(settled, at)
             at += 1
-    return settled
-
-
-def after(found: Sequence[Item], at: int, skip: Collection[str] = QUIET) -> int | None:
-    """Where the next item after `at` is that says something."""
-    return next((i for i in range(at + 1, len(found)) if found[i].kind not in skip), None)
-
-
-def before(found: Sequence[Item], at: int, skip: Collection[str] = QUIET) -> int | None:
-    """Where the last item before `at` is that says something."""
-    return next((i for i in range(at - 1, -1, -1) if found[i].kind not in skip), None)
-
-
-def _is(found: Sequence[Item], at: int | None, *kinds: str) -> bool:
-    return at is not None and found[at].kind in kinds
-
-
-def _is_number(found: Sequence[Item], at: int | None) -> bool:
-    return _is(found, at, "mark") and at is not None and type(found[at].value) is int
-
-
-def _become(found: Sequence[Item], at: int, kind: str) -> list[Item]:
-    return [*found[:at], found[at]._replace(kind=kind), *found[at + 1 :]]
-
-
-def _without(found: Sequence[Item], first: int, last: int) -> list[Item]:
-    """`found` with the items from `first` to `last` said to be nothing."""
-    quiet = [item._replace(kind="denied") for item in found[first : last + 1]]
-    return [*found[:first], *quiet, *found[last + 1 :]]
-
-
-def _drop_old(found: list[Item]) -> list[Item]:
-    """A mark that was put before goes when another is told: "I put 4 but meant 3", "skipped, put 4 by mistake"."""
-    marks = [at for at, item in enumerate(found) if item.kind == "mark"]
-    if len(marks) < 2 or not any(item.kind == "fix" for item in found):  # noqa: PLR2004
-        return found
-    old = next((at for at, item in enumerate(found) if item.kind == "old"), len(found))
-    mistaken = next((before(found, at) for at, item in enumerate(found) if "mistaken" in item.roles), None)
-    typed = next((at for at in marks if at > old), mistaken)
-    return _without(found, typed, typed) if typed in marks and typed is not None else found
-
-
-def _keep_last_of_slip(found: list[Item], places: int) -> list[Item]:
-    """Of two marks, or two whole lists, with only a correction between, the later counts: "left 3 no wait 4"."""
-    settled = found
-    for at, item in enumerate(found):
-        if item.kind != "fix":
-            continue
-        earlier, later = _row(found, range(at - 1, -1, -1)), _row(found, range(at + 1, len(found)))
-        if not earlier or not later or (len(earlier) == places > len(later)):
-            continue
-        replaced = earlier if len(later) == places else earlier[:1]
-        for place in replaced:
-            settled = _without(settled, place, place)
-        settled = _become(settled, at, "filler")
-    return settled
-
-
-_SLIP = QUIET | {"comma", "stop", "newline", "fix", "except"}
-
-
-def _keep_last_position(found: list[Item]) -> list[Item]:
-    """Of two positions with only a correction between, the later counts: "best left, no wait, right"."""
-    settled = found
-    for at, item in enumerate(found):
-        earlier, later = (before(found, at, _SLIP), after(found, at, _SLIP)) if item.kind == "fix" else (None, None)
-        if not (_is(found, earlier, "position") and _is(found, later, "position")):
-            continue
-        assert earlier is not None
-        assert later is not None
-        own = _is(found, before(found, earlier), "mark", "best")
-        if not (own and _is(found, after(found, later), "mark")):
-            settled = _without(settled, earlier, later - 1)
     return settled
 
 
@@ -111,13 +38,7 @@ def _doubt_same_mark(found: list[Item], at: int) -> list[Item]:
         return found
     (left, mark), (right, same) = told[:2], told[2:]
     twice = mark.value == same.value and left.value != right.value and mark.end <= found[at].start < right.start
-    return _become(found, at, "bad") if twice else found
-
-
-def _row(found: Sequence[Item], places: Iterable[int]) -> list[int]:
-    """The marks that stand in a row from the first of `places` on."""
-    row = takewhile(lambda at: found[at].kind == "mark" or found[at].kind in _SLIP, places)
-    return [at for at in row if found[at].kind == "mark"]
+    return become(found, at, "bad") if twice else found
 
 
 def _not(found: list[Item], at: int) -> list[Item]:
@@ -125,84 +46,84 @@ def _not(found: list[Item], at: int) -> list[Item]:
     if target is None:
         return found
     kind = found[target].kind
-    if _is_number(found, target):
+    if is_number(found, target):
         return _not_number(found, at, target)
     if kind == "position":
         if any(item.kind == "all" for item in found):
-            return _become(found, at, "bad")  # "all 4, not left"
+            return become(found, at, "bad")  # "all 4, not left"
         others = any(item.kind == "position" for i, item in enumerate(found) if i != target)
-        return _without(found, at, target) if others else _become(found, at, "negated")
+        return without(found, at, target) if others else become(found, at, "negated")
     if kind in ("mark", "best", "liked", "same", "almost"):
-        return _become(found, target, "word")
-    return _become(found, at, "bad") if kind == "all" else found
+        return become(found, target, "word")
+    return become(found, at, "bad") if kind == "all" else found
 
 
 def _not_number(found: list[Item], at: int, target: int) -> list[Item]:
     """A denied mark goes where another is told ("3 not 4", "not 4, 3", "3 for left, not 4"); alone it says nothing."""
     earlier = before(found, at, _LOOSE)
-    if _is(found, earlier, "position") and before(found, at) == earlier:
+    if is_kind(found, earlier, "position") and before(found, at) == earlier:
         earlier = before(found, earlier or 0)
-    told = _is(found, earlier, "mark") or _is_number(found, after(found, target, _LOOSE))
-    return _without(found, at, target) if told else _become(found, at, "bad")
+    told = is_kind(found, earlier, "mark") or is_number(found, after(found, target, _LOOSE))
+    return without(found, at, target) if told else become(found, at, "bad")
 
 
 def _almost(found: list[Item], at: int) -> list[Item]:
     target = after(found, at)
     if target is None or found[target].kind != "mark":
         return found
-    return _become(found, target, "bad" if _is_number(found, target) else "word")
+    return become(found, target, "bad" if is_number(found, target) else "word")
 
 
 def _hedge(found: list[Item], at: int) -> list[Item]:
     """A doubted mark is none ("maybe 4", "4 maybe"), a doubted remark is one ("4, maybe she was tired")."""
-    doubted = _is(found, after(found, at), "mark", "position") or (
-        _is(found, before(found, at), "mark") and _is(found, after(found, at), "stop", "newline", "comma")
+    doubted = is_kind(found, after(found, at), "mark", "position") or (
+        is_kind(found, before(found, at), "mark") and is_kind(found, after(found, at), "stop", "newline", "comma")
     )
-    last = after(found, at) is None and _is(found, before(found, at), "mark", "position")
-    return _become(found, at, "bad" if doubted or last else "word")
+    last = after(found, at) is None and is_kind(found, before(found, at), "mark", "position")
+    return become(found, at, "bad" if doubted or last else "word")
 
 
 def _or(found: list[Item], at: int) -> list[Item]:
     """Two things to choose from are none: "3 or 4", "left or right", "number 2 or 3"."""
     earlier = before(found, at)
     place = earlier is not None and "places" in found[earlier].roles
-    return _become(found, at, "bad") if place and _is_number(found, after(found, at)) else _between_two(found, at)
+    return become(found, at, "bad") if place and is_number(found, after(found, at)) else _between_two(found, at)
 
 
 def _to(found: list[Item], at: int) -> list[Item]:
     """The first of two marks goes where a change is asked for ("change left from 2 to 3")."""
     earlier = before(found, at)
-    if _is_number(found, earlier) and _is_number(found, after(found, at)) and earlier is not None:
+    if is_number(found, earlier) and is_number(found, after(found, at)) and earlier is not None:
         asked = [item.kind for item in found[:earlier] if item.kind in ("fix", "position")]
         if asked == ["fix", "position"]:
-            return _without(found, earlier, at)
+            return without(found, earlier, at)
     return _between_two(found, at)
 
 
 def _between_two(found: list[Item], at: int) -> list[Item]:
     """Two things of a kind with only this between are none: "3 to 4", "left x right"."""
     pair = [i for i in (before(found, at), after(found, at)) if i is not None]
-    if _is(found, pair[0] if pair else None, "position") and _is(found, before(found, pair[0]), "mark"):
-        return _become(found, at, "and" if not _is_number(found, before(found, pair[0])) else "bad")
+    if is_kind(found, pair[0] if pair else None, "position") and is_kind(found, before(found, pair[0]), "mark"):
+        return become(found, at, "and" if not is_number(found, before(found, pair[0])) else "bad")
     kinds = {found[i].kind for i in pair}
     opening = next((item for item in found if item.kind != "symbol"), found[at])
     if "question" in opening.roles and any(item.kind == "mark" for item in found[:at]):
-        return _become(found, at, "bad")
+        return become(found, at, "bad")
     unsure = len(pair) == 2 and len(kinds) == 1 and kinds <= {"mark", "position", "bad"}  # noqa: PLR2004
-    return _become(found, at, "bad" if unsure else "filler")
+    return become(found, at, "bad" if unsure else "filler")
 
 
 def _half(found: list[Item], at: int) -> list[Item]:
-    return _become(found, at, "bad" if _is(found, before(found, at), "mark", "and") else "word")
+    return become(found, at, "bad" if is_kind(found, before(found, at), "mark", "and") else "word")
 
 
 def _other_day(found: list[Item], at: int) -> list[Item]:
     """A mark or position of another day is none of tonight's; what was left out then ("forgot yesterday") is a tale."""
     sides = (before(found, at), after(found, at))
-    near = [i for i in sides if i is not None and _is(found, i, "mark", "position")]
+    near = [i for i in sides if i is not None and is_kind(found, i, "mark", "position")]
     if [found[i].value for i in near] == [Word.SKIPPED]:
-        return _become(_become(found, near[0], "word"), at, "word")
-    return _become(found, at, "bad" if near else "word")
+        return become(become(found, near[0], "word"), at, "word")
+    return become(found, at, "bad" if near else "word")
 
 
 _FIRST_WORDS = 4
@@ -216,7 +137,7 @@ def _ask(found: list[Item], at: int) -> list[Item]:
     opening = next((item for item in clause if item.kind != "symbol"), found[at])
     asks = "question" in opening.roles or any("asks" in item.roles for item in clause[:_FIRST_WORDS])
     asks = asks and any(item.kind in ("mark", "position") for item in clause)
-    return _become(found, at, "bad") if asks or (at and found[at - 1].kind == "mark") else found
+    return become(found, at, "bad") if asks or (at and found[at - 1].kind == "mark") else found
 
 
 _SINGLE = tuple((position,) for position in Position)
@@ -224,19 +145,19 @@ _SINGLE = tuple((position,) for position in Position)
 
 def _limit(found: list[Item], at: int) -> list[Item]:
     """No mark is told by "more than 3"; "better than yesterday" is a remark."""
-    return _become(found, at, "bad" if _is_number(found, after(found, at)) else "word")
+    return become(found, at, "bad" if is_number(found, after(found, at)) else "word")
 
 
 def _same(found: list[Item], at: int) -> list[Item]:
     """What is "the same" may be told right after: "left and right were the same, 4"."""
-    return _become(found, at, "filler") if _is_number(found, after(found, at, QUIET | {"comma"})) else found
+    return become(found, at, "filler") if is_number(found, after(found, at, QUIET | {"comma"})) else found
 
 
 def _like(found: list[Item], at: int) -> list[Item]:
     """The words "same as left" are a mark: that of the left."""
     named = after(found, at, {"filler"})
-    if named is None or not _is(found, named, "position"):
-        return _become(found, at, "bad")
+    if named is None or not is_kind(found, named, "position"):
+        return become(found, at, "bad")
     return [
         *found[:at],
         found[at]._replace(kind="mark", value=found[named].value, end=found[named].end),
@@ -253,7 +174,7 @@ def _elided(found: list[Item], at: int) -> list[Item]:
 def _ends(found: Sequence[Item], at: int) -> bool:
     """Whether nothing follows `at` in its part of the sentence."""
     following = after(found, at)
-    return following is None or _is(found, following, *_STARTS, "and", "except", "because")
+    return following is None or is_kind(found, following, *_STARTS, "and", "except", "because")
 
 
 def _all(found: list[Item], at: int) -> list[Item]:
@@ -262,39 +183,41 @@ def _all(found: list[Item], at: int) -> list[Item]:
     if "rest" in found[at].roles and denied is not None and "elides" in found[denied].roles and _ends(found, denied):
         return _elided(found, denied)
     group = before(found, at, {"filler"})
-    if _is(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE):
-        return _become(found, at, "filler")
-    if _is(found, after(found, at, QUIET | {"word", "quality"}), "mark"):
+    if is_kind(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE):
+        return become(found, at, "filler")
+    if is_kind(found, after(found, at, QUIET | {"word", "quality"}), "mark"):
         return found
-    if _is(found, after(found, at), "word") and not _is(found, before(found, at), "mark"):
-        return _become(found, at, "filler")
-    if _is(found, before(found, at), "word") and not _is(found, after(found, at), "mark"):
-        return _become(found, at, "filler")
-    praised = _is(found, after(found, at), "quality") and not _is(found, after(found, at, QUIET | {"quality"}), "mark")
-    return _become(found, at, "filler") if praised else found
+    if is_kind(found, after(found, at), "word") and not is_kind(found, before(found, at), "mark"):
+        return become(found, at, "filler")
+    if is_kind(found, before(found, at), "word") and not is_kind(found, after(found, at), "mark"):
+        return become(found, at, "filler")
+    praised = is_kind(found, after(found, at), "quality") and not is_kind(
+        found, after(found, at, QUIET | {"quality"}), "mark"
+    )
+    return become(found, at, "filler") if praised else found
 
 
 def _no(found: list[Item], at: int) -> list[Item]:
     """A "no" between two marks or positions puts the first right: "4, no 3", "left, no right", "up 3, no up 2"."""
     earlier, later = before(found, at, _LOOSE), after(found, at, _LOOSE)
-    slip = _is_number(found, earlier) and (_is_number(found, later) or _is(found, later, "position"))
-    both = _is(found, earlier, "position") and _is(found, later, "position")
-    return _become(found, at, "fix") if slip or both else found
+    slip = is_number(found, earlier) and (is_number(found, later) or is_kind(found, later, "position"))
+    both = is_kind(found, earlier, "position") and is_kind(found, later, "position")
+    return become(found, at, "fix") if slip or both else found
 
 
 def _mixed_up(found: list[Item], at: int) -> list[Item]:
     """A mix-up is put right where marks are told by name, before it or after: "left 2, right 4, I had them swapped"."""
     end = next((i for i in range(at, len(found)) if found[i].kind in _BREAKS - {"and"}), len(found))
     if _is_by_name(found[end:]) and all(item.kind != "mark" for item in found[:end]):
-        return _without(found, 0, end - 1)
+        return without(found, 0, end - 1)
     corrected = any(item.kind in ("fix", "except") for item in found[:at])
     right = found[at].kind == "mixed_up" and _is_by_name(found[:at]) and not corrected and _ends(found, at)
-    return _become(found, at, "filler" if right else "mixed")
+    return become(found, at, "filler" if right else "mixed")
 
 
 def _is_by_name(found: Sequence[Item]) -> bool:
     """Whether marks are told here, each after its position."""
-    told = [item.kind for item in found if item.kind not in _SLIP | {"and"}]
+    told = [item.kind for item in found if item.kind not in SLIP | {"and"}]
     return bool(told) and told == ["position", "mark"] * (len(told) // 2)
 
 
@@ -303,7 +226,7 @@ def _middle(found: list[Item], at: int) -> list[Item]:
     meant = found[at].value
     named = {item.value for item in found if item.kind == "position"}
     if not isinstance(meant, tuple) or meant[1:] not in named:
-        return _become(found, at, "bad")
+        return become(found, at, "bad")
     return [*found[:at], found[at]._replace(kind="position", value=meant[:1]), *found[at + 1 :]]
 
 
@@ -311,7 +234,7 @@ def _skip(found: list[Item], at: int) -> list[Item]:
     """A position is skipped by "no up tonight" among marks of others."""
     named = after(found, at, {"filler"})
     opens = at == 0 or before(found, at) is None or found[at - 1].kind in _BREAKS
-    if not opens or named is None or not _is(found, named, "position") or not _ends(found, named):
+    if not opens or named is None or not is_kind(found, named, "position") or not _ends(found, named):
         return found
     if not any(item.kind == "mark" for item in found):
         return found
