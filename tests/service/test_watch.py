@@ -12,10 +12,19 @@ from coachbot.rehearsal.stage import BACKUP_NAME, ON_CALL_NAME, PARENT, Stage
 from coachbot.service.watch import Watch
 from coachbot.settings import Settings
 from coachbot.store import Store, Transaction, UnavailableError
+from conftest import KEY
 from helpers.monitor import Monitor, monitor
 
 GRAVE = "she is choking and cannot breathe"
 MINUTE = timedelta(minutes=1)
+
+
+@pytest.fixture
+def store(sqlite_url: str) -> Iterator[Store]:
+    """One database is enough here: what the watch reads is tested over both with the store."""
+    opened = Store.open(sqlite_url, KEY)
+    yield opened
+    opened.close()
 
 
 @pytest.fixture
