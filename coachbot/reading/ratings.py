@@ -8,7 +8,7 @@ from coachbot.reading.binding import Node, Pair, Unbound, bind, grouped, nodes
 from coachbot.reading.choosing import Choice
 from coachbot.reading.items import Item
 from coachbot.reading.neighbours import after, before
-from coachbot.reading.readings import Mark
+from coachbot.reading.readings import Mark, Word
 
 
 def bound(
@@ -27,7 +27,7 @@ def bound(
     told = pointing | prose | tales
     went = frozenset(at for at in range(len(found)) if _went_down(found, at))
     rest = any("rest" in item.roles for item in found)
-    echoes = frozenset(at for at in range(len(found)) if _is_echo(found, at))
+    echoes = frozenset(_echoes(found))
     lists = _beside_list(found, order)
     ways = (pointing, frozenset[int](), pointing | prose, told, told | lists, went, told | went, echoes, told | echoes)
     for hidden in dict.fromkeys(ways):
@@ -85,17 +85,20 @@ def _beside_list(found: Sequence[Item], order: Sequence[Position]) -> frozenset[
     return frozenset(at for at in range(marks[0]) if found[at].kind == "position" and _has_words(found, at))
 
 
-def _is_echo(found: Sequence[Item], at: int) -> bool:
-    """Whether "skipped" or "not down" only says again what was said of the same position: "not down, spat it out"."""
-    if found[at].kind != "mark" or isinstance(found[at].value, int):
-        return False
-    told = next((item for item in reversed(found[:at]) if item.kind in ("position", "all", "mark")), None)
-    if told is not None and told.kind == "position":
-        told = next((item for item in reversed(found[: found.index(told)]) if item.kind in ("all", "mark")), None)
-        following = after(found, at)
-        if following is not None and found[following].kind == "position":
-            return False
-    return told is not None and told.kind == "mark" and told.value == found[at].value
+def _echoes(found: Sequence[Item]) -> Iterator[int]:
+    """Where "skipped" or "not down" only says again what was said of a position: "left was skipped, we missed it"."""
+    told, beside = None, False
+    for at, item in enumerate(found):
+        if item.kind == "mark":
+            following = after(found, at) if beside else None
+            again = following is None or found[following].kind != "position"
+            if isinstance(item.value, Word) and item.value is told and again:
+                yield at
+            told, beside = item.value, False
+        elif item.kind == "all":
+            told = None
+        elif item.kind == "position":
+            beside = True
 
 
 def _has_words(found: Sequence[Item], at: int) -> bool:
