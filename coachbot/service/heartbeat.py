@@ -75,7 +75,9 @@ class Heartbeat:
 
     async def _tick_some(self, now: datetime) -> int:
         try:
-            return await self.store.transact(lambda tx: self._tick(tx, tx.cases.claim_due(now, BATCH), now))
+            return await self.store.transact(
+                lambda tx: self._tick(tx, tx.cases.claim_due(now, BATCH), now), patient=True
+            )
         except UnavailableError:
             raise
         except Exception:

@@ -2,6 +2,7 @@
 
 import random
 import time
+from collections import deque
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
 from queue import Empty, SimpleQueue
@@ -28,8 +29,11 @@ _UNCOMMITTED = "nothing of the transaction was committed"
 class Runner(Protocol):
     """Runs jobs, each in a transaction of its own or as good as that. A job may be run again, so it must bear it."""
 
-    def submit(self, job: Job[T]) -> Future[T]:
-        """Hand over one job. Its future is done only when what it wrote is durable, or wholly undone."""
+    def submit(self, job: Job[T], *, patient: bool = False) -> Future[T]:
+        """Hand over one job. Its future is done only when what it wrote is durable, or wholly undone.
+
+        Where jobs wait for each other, a `patient` one, which takes long, lets the others go first.
+        """
 
     def scrub(self) -> None:
         """Have the database let go of its own traces of what was deleted, if that is for us to do."""
@@ -44,15 +48,16 @@ class SqliteWriter:
     def __init__(self, engine: Engine) -> None:
         self._engine = engine
         self._queue: SimpleQueue[_Pending[Any] | None] = SimpleQueue()
+        self._patient: deque[_Pending[Any]] = deque()
         self._closed = False
         self._thread = Thread(target=self._serve, name="store-writer", daemon=True)
         self._thread.start()
 
-    def submit(self, job: Job[T]) -> Future[T]:
+    def submit(self, job: Job[T], *, patient: bool = False) -> Future[T]:
         """Put it in line."""
         if self._closed:
             raise UnavailableError("the store is closed")
-        pending = _Pending(job)
+        pending = _Pending(job, patient=patient)
         self._queue.put(pending)
         return pending.future
 
@@ -72,25 +77,30 @@ class SqliteWriter:
         self._engine.dispose()
 
     def _serve(self) -> None:
-        while (first := self._queue.get()) is not None:
-            batch, last = self._gather(first)
-            self._commit([one for one in batch if one.future.set_running_or_notify_cancel()])
-            if last:
-                return
+        last = False
+        while not last or self._patient:
+            if not last:
+                batch, last = self._gather()
+                self._commit([one for one in batch if one.future.set_running_or_notify_cancel()])
+            if self._patient and (one := self._patient.popleft()).future.set_running_or_notify_cancel():
+                self._commit([one])
 
-    def _gather(self, first: "_Pending[Any]") -> "tuple[list[_Pending[Any]], bool]":
-        batch = [first]
+    def _gather(self) -> "tuple[list[_Pending[Any]], bool]":
+        """What shares the next commit, and whether it is the last. Waits for it, unless a patient job is in line."""
+        batch: list[_Pending[Any]] = []
         while len(batch) < BATCH:
             try:
-                following = self._queue.get_nowait()
+                following = self._queue.get(block=not batch and not self._patient)
             except Empty:
                 return batch, False
             if following is None:
                 return batch, True
-            batch.append(following)
+            (self._patient if following.patient else batch).append(following)
         return batch, False
 
     def _commit(self, batch: "list[_Pending[Any]]") -> None:
+        if not batch:
+            return
         try:
             with self._engine.begin() as connection:
                 for pending in batch:
@@ -113,8 +123,9 @@ class SqliteWriter:
 class _Pending(Generic[T]):
     """One job that waits, and how it went."""
 
-    def __init__(self, job: Job[T]) -> None:
+    def __init__(self, job: Job[T], *, patient: bool) -> None:
         self.future: Future[T] = Future()
+        self.patient = patient
         self._job = job
         self._result: T | None = None
         self._error: Exception | None = None
@@ -149,7 +160,7 @@ class Threads:
         self._engine = engine
         self._executor = ThreadPoolExecutor(threads, thread_name_prefix="store")
 
-    def submit(self, job: Job[T]) -> Future[T]:
+    def submit(self, job: Job[T], *, patient: bool = False) -> Future[T]:  # noqa: ARG002 - threads do not wait
         """Put it in line."""
         return self._executor.submit(self._run, job)
 

@@ -53,8 +53,10 @@ class Store:
         writer, reader = _sqlite(parsed) if is_sqlite(parsed) else _postgres(parsed)
         return cls(writer, reader, sealer)
 
-    async def transact(self, work: Work[T]) -> T:
+    async def transact(self, work: Work[T], *, patient: bool = False) -> T:
         """Do `work` in one transaction, in another thread. When this returns, what was written is durable.
+
+        Work that is `patient` lets all that waits go first: it takes long, and nobody looks at a phone for it.
 
         Raises:
             StoreError: one of its kinds; nothing was kept.
@@ -62,7 +64,7 @@ class Store:
         """
         try:
             with translated(), TRANSACTION.time():
-                return await asyncio.wrap_future(self._writer.submit(self._job(work, writable=True)))
+                return await asyncio.wrap_future(self._writer.submit(self._job(work, writable=True), patient=patient))
         except UnavailableError:
             self._refused = monotonic()
             raise

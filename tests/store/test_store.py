@@ -336,3 +336,18 @@ def test_a_new_file_is_its_owner_s_only(tmp_path: Path) -> None:
 
     assert path.stat().st_mode & 0o077 == 0
     assert path.parent.stat().st_mode & 0o077 == 0
+
+
+def test_on_sqlite_patient_work_lets_the_others_go_first_and_gets_its_turn(sqlite_url: str) -> None:
+    """An alarm does not wait for the wave, nor the wave for ever; what was handed over is finished at the end."""
+    store, gate, order = Store.open(sqlite_url, KEY), threading.Event(), list[str]()
+    first = store._writer.submit(lambda _connection: gate.wait(10))
+    waits: list[Future[None]]
+    waits = [store._writer.submit(lambda _connection: order.append("wave"), patient=True) for _ in range(2)]
+    waits += [store._writer.submit(lambda _connection: order.append("alarm")) for _ in range(3)]
+    gate.set()
+    store.close()
+
+    assert first.done()
+    assert all(one.done() for one in waits)
+    assert order == ["alarm", "alarm", "alarm", "wave", "wave"]
