@@ -26,6 +26,9 @@ from coachbot.store.tables import clinicians, contacts, messages, outbox
 from coachbot.triage import Level, assess
 
 GRAVE = (Urgency.SAFETY, Urgency.ALERT)
+REFUSED = ("never", "gone")
+"""How a message stands that its channel will not take: that nobody on duty can be reached is for the health check."""
+
 ENDED_OUT = ("sent", "unknown")
 """How a message stands that may have reached its phone."""
 
@@ -206,7 +209,12 @@ def _law_4(kept: Kept, arrived: Mapping[Phone, Counter[str]], now: datetime | No
                 yield f"{name} is open and does not climb"
             if not alert.open and (alert.next_step or not alert.acknowledged_by):
                 yield f"{name} is taken and still climbs, or by nobody"
-            if now and not any(one.phone and arrived.get(one.phone, Counter())[one.text] for one in steps):
+            refused = all(one.status in REFUSED for one in steps)
+            if (
+                now
+                and not refused
+                and not any(one.phone and arrived.get(one.phone, Counter())[one.text] for one in steps)
+            ):
                 yield f"{name} arrived on no phone"
 
 
