@@ -8,7 +8,7 @@ times it, and under 300 MB whatever the number. What the prompts' rows alone tak
 
 import asyncio
 from collections.abc import Iterator
-from time import perf_counter
+from time import perf_counter, process_time
 from typing import Any
 
 from sqlalchemy import Table, func, insert, select
@@ -42,26 +42,27 @@ def seeded(url: str, key: str, families: int) -> None:
     store.close()
 
 
-def wave(url: str, key: str) -> tuple[float, float, dict[str, dict[str, Any]], int]:
-    """Seconds and megabytes of one beat, a row of each table that it wrote, and how many prompts it wrote."""
+def wave(url: str, key: str) -> tuple[float, float, float, dict[str, dict[str, Any]], int]:
+    """Seconds of one beat, the processor's and megabytes, a row of each table that it wrote, and how many prompts."""
     quiet_logs()
     store = Store.open(url, key)
     beat = coachbot(store, Wire()).heartbeat.beat
-    begin = perf_counter()
+    begin, worked = perf_counter(), process_time()
     asyncio.run(beat())
-    seconds = perf_counter() - begin
+    seconds, cpu = perf_counter() - begin, process_time() - worked
     memory = peak_megabytes()
     rows = sample_rows(store, *WRITTEN)
     written = scalar(store, select(func.count()).where(outbox.c.urgency == int(Urgency.PROMPT)))
     store.close()
-    return seconds, memory, rows, written
+    return seconds, cpu, memory, rows, written
 
 
-def bare(url: str, rows: dict[str, dict[str, Any]], families: int) -> dict[str, float]:
-    """Seconds to insert as many rows into each table by Core."""
+def bare(url: str, rows: dict[str, dict[str, Any]], families: int) -> tuple[dict[str, float], float]:
+    """Seconds to insert as many rows into each table by Core, and the processor's for all of them."""
     empty(url, new_key()).close()
     with core(url).connect() as connection:
-        return {table.name: _inserted(connection, table, copies(rows[table.name], families)) for table in WRITTEN}
+        done = {table.name: _inserted(connection, table, copies(rows[table.name], families)) for table in WRITTEN}
+    return {name: seconds for name, (seconds, _) in done.items()}, sum(cpu for _, cpu in done.values())
 
 
 def copies(row: dict[str, Any], families: int) -> list[dict[str, Any]]:
@@ -74,26 +75,27 @@ def copies(row: dict[str, Any], families: int) -> list[dict[str, Any]]:
     ]
 
 
-def _inserted(connection: Any, table: Table, rows: list[dict[str, Any]]) -> float:
-    begin = perf_counter()
+def _inserted(connection: Any, table: Table, rows: list[dict[str, Any]]) -> tuple[float, float]:
+    begin, worked = perf_counter(), process_time()
     connection.execute(insert(table), rows)
     connection.commit()
-    return perf_counter() - begin
+    return perf_counter() - begin, process_time() - worked
 
 
 def measure(url: str, families: int) -> Iterator[Figure]:
     """The wave of one size on one database, and its baseline."""
     key = new_key()
     alone(seeded, apart(url, str(families)), key, families)
-    seconds, memory, rows, written = alone(wave, apart(url, str(families)), key)
+    seconds, cpu, memory, rows, written = alone(wave, apart(url, str(families)), key)
     assert written >= families, f"{families - written} families have no prompt"
-    times = alone(bare, apart(url, f"bare{families}"), rows, families)
+    times, bare_cpu = alone(bare, apart(url, f"bare{families}"), rows, families)
     group, everything = f"wave of {families}", sum(times.values())
     yield Figure(group, "bare Core insert of as many rows", everything, "s", 1.0)
     yield Figure(
         group, "bare Core insert of the prompts' rows alone", times["outbox"], "s", times["outbox"] / everything
     )
     yield Figure(group, "from due to all prompts in the outbox", seconds, "s", seconds / everything)
+    yield Figure(group, "the same by this process's share of the processor", cpu, "s", cpu / bare_cpu)
     yield Figure(group, "a family", seconds / families * 1e6, "us")
     yield Figure(group, "peak memory", memory, "MB")
 

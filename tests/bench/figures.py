@@ -125,6 +125,12 @@ def alone(function: Callable[..., T], *arguments: object) -> T:
         return pool.submit(function, *arguments).result()
 
 
+def cpu_seconds(process: int) -> float:
+    """The processor's time that a process has had so far, which a busy machine stretches less than the clock's."""
+    after_name = Path(f"/proc/{process}/stat").read_text(encoding="ascii").rpartition(")")[2].split()
+    return (int(after_name[11]) + int(after_name[12])) / os.sysconf("SC_CLK_TCK")
+
+
 def peak_megabytes(process: int | str = "self") -> float:
     """The most memory that a process has held so far: Linux's `VmHWM`."""
     lines = Path(f"/proc/{process}/status").read_text(encoding="ascii").splitlines()
