@@ -65,9 +65,10 @@ def read(text: str, *, lang: str, order: Sequence[Position], asking: Asking) -> 
 def _heard(scanned: Sequence[Found], order: Sequence[Position], manner: Manner) -> list[Item]:
     """What the reply says when it is taken in one manner; a daring manner needs a reply that is nothing but marks."""
     found = numerals(items(scanned, order=order, manner=manner), order)
-    lettered = sum(a.kind == "letter" and b.kind == "mark" for a, b in pairwise(found))
-    if lettered and 2 * lettered >= sum(item.kind == "mark" for item in found):
-        raise Unbound  # "L3 R4": bare marks they are not
+    spoken = [item.kind for item in found if item.kind != "symbol"]
+    lettered = sum(pair == ("letter", "mark") for pair in pairwise(spoken))
+    if lettered and 2 * lettered >= spoken.count("mark"):
+        raise Unbound  # "L3 R-4": bare marks they are not
     if manner is Manner.PLAIN:
         return settle(found, len(order))
     daring = [item for item in found if item.kind in ("sound", "initial")]
