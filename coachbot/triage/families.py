@@ -9,8 +9,9 @@ from importlib import resources
 from typing import IO
 
 from coachbot.triage import arrays
-from coachbot.triage.features import Family
 
+Family = tuple[str, str]
+"""The wide and the narrow family of a word."""
 UNKNOWN: Family = ("?", "?")
 
 
@@ -19,6 +20,11 @@ def families() -> dict[str, Family]:
     """The families of each known word."""
     with (resources.files("coachbot.triage") / "families.npz").open("rb") as file:
         return read(file)
+
+
+def family(word: str) -> Family:
+    """The families of one word; what is no word (a number, a sign) is a family of its own."""
+    return families().get(word, UNKNOWN) if word.isalpha() else (word[:2], word[:2])
 
 
 def read(file: IO[bytes]) -> dict[str, Family]:

