@@ -4,6 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+import structlog
+
 from coachbot.coach.actions import Action, AwaitNote, Decision, Forget, MarkUnread, Say, Summarise, TakeBack, Urgency
 from coachbot.coach.case import Case
 from coachbot.coach.decide import decide
@@ -16,6 +18,8 @@ from coachbot.store import Change, Envelope, Transaction
 
 ASKING = (Urgency.REPLY, Urgency.PROMPT)
 """Urgencies at which a family may be asked to practise; taken back when practice stops."""
+
+log = structlog.get_logger(__name__)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +48,7 @@ class Deciding:
         for decision in decisions:
             if any(isinstance(action, Forget) for action in decision.actions):
                 tx.erase(decision.case.id, now)
+                log.info("family_erased", case=decision.case.id)
         return [decision.case for decision in decisions]
 
     def _carry_out(self, tx: Transaction, case: Case, action: Action, now: datetime) -> list[Envelope]:

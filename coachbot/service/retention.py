@@ -76,7 +76,6 @@ def erase(tx: Transaction, deciding: Deciding, case_id: int, now: datetime) -> N
     if tx.clinic.get(FRONT_DESK) == str(case_id):
         tx.clinic.put(FRONT_DESK, "")
     tx.access.add([Accessed(at=now, by=BY, case_id=case_id, what="retention.erased")])
-    log.info("family_erased", case=case_id)
 
 
 def erase_again(tx: Transaction, deciding: Deciding, stones: Iterable[Tombstone], now: datetime) -> int:
