@@ -27,7 +27,8 @@ async def test_a_channel_that_never_answers_does_not_hold_the_end_up(
 
     monkeypatch.setattr(stage.phones, "send", silent)
     monkeypatch.setattr(serving, "GRACE", 0.05)
-    said = Envelope(case_id=None, key="x", urgency=Urgency.ALERT, text="", clinician_id=1)
+    clinician = (await store.read(lambda tx: tx.clinicians.all()))[0].id
+    said = Envelope(case_id=None, key="x", urgency=Urgency.ALERT, text="", clinician_id=clinician)
     await store.transact(lambda tx: tx.outbox.add([said], stage.clock.now))
     stopped = asyncio.Event()
     sending = asyncio.create_task(serving._outbox(stage.coachbot, Settings({}), stopped))
