@@ -32,6 +32,15 @@ PATIENCE = 30.0
 """Seconds after which what was waited for will not come."""
 
 
+def beside(environment: Mapping[str, str], work: Callable[[Transaction], Any]) -> Any:
+    """Do something in a clinic's store, beside the process that serves it."""
+    store = Store.open(environment["COACHBOT_DATABASE_URL"], environment["COACHBOT_KEY"])
+    try:
+        return store.run(work)
+    finally:
+        store.close()
+
+
 @dataclass(frozen=True, slots=True)
 class Clinic:
     """A clinic's store and settings, its bot's other side, and how to start its process."""
@@ -42,11 +51,7 @@ class Clinic:
 
     def run(self, work: Callable[[Transaction], Any]) -> Any:
         """Do something in the clinic's store, beside the process."""
-        store = Store.open(self.environment["COACHBOT_DATABASE_URL"], self.environment["COACHBOT_KEY"])
-        try:
-            return store.run(work)
-        finally:
-            store.close()
+        return beside(self.environment, work)
 
     def enrol(self, *, soon: timedelta = timedelta(seconds=3)) -> Enrolled:
         """A family whose bedtime comes soon: its zone is one where it is early evening now."""

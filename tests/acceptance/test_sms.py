@@ -19,11 +19,11 @@ import httpx
 import msgspec
 import pytest
 
-from acceptance.conftest import SERVE, until
+from acceptance.conftest import SERVE, beside, until
 from coachbot.coach.case import Case, Role, State
 from coachbot.rehearsal.stage import FAMILY
 from coachbot.service.enrolling import Enrolled, enrol, new_seed
-from coachbot.store import Store, Transaction, new_key
+from coachbot.store import Transaction, new_key
 from peers.smsc_peer import OWN, SmscPeer, smsc_server
 
 __all__ = ["smsc_server"]
@@ -54,11 +54,7 @@ class Served:
 
     def run(self, work: Callable[[Transaction], Any]) -> Any:
         """Do something in the store, beside the process."""
-        store = Store.open(self.environment["COACHBOT_DATABASE_URL"], self.environment["COACHBOT_KEY"])
-        try:
-            return store.run(work)
-        finally:
-            store.close()
+        return beside(self.environment, work)
 
     def said(self) -> list[str]:
         """What the family has written, as it was kept."""

@@ -16,7 +16,7 @@ from sqlalchemy import func, select
 
 from bench.bench_wave import seeded
 from bench.clinics import BEDTIME, CHANNEL, CLINICIAN_ADDRESS, Clock, Wire, address, coachbot, quiet_logs, scalar
-from bench.figures import Figure, alone, apart, databases, growing, parser, show
+from bench.figures import Figure, alone, apart, measured, parser
 from coachbot.bootstrap import Coachbot
 from coachbot.channels.base import Incoming, Outgoing
 from coachbot.channels.pace import Pace
@@ -113,8 +113,7 @@ def main() -> None:
     wanted = parser(__doc__, [1_000, 10_000, 100_000])
     wanted.add_argument("--alarms", type=int, default=100, help="at most so many, one every 0.6 seconds")
     chosen = wanted.parse_args()
-    with databases(chosen.postgres) as urls:
-        show({name: growing(measure, url, chosen.families, chosen.alarms) for name, url in urls.items()})
+    measured(measure, chosen, chosen.alarms)
 
 
 if __name__ == "__main__":

@@ -28,7 +28,7 @@ from telegram.ext import Application, CommandHandler, ConversationHandler, Messa
 from telegram.request import BaseRequest
 
 from bench.clinics import BEDTIME, CHANNEL, Wire, address, coachbot, families, fill, quiet_logs
-from bench.figures import Figure, alone, apart, core, databases, empty, growing, parser, sample_rows, show
+from bench.figures import Figure, alone, apart, core, empty, measured, parser, sample_rows
 from coachbot.bootstrap import Coachbot
 from coachbot.channels.base import Incoming
 from coachbot.programme.positions import Position
@@ -313,8 +313,7 @@ def main() -> None:
     chosen = parser(__doc__, [1_000, 10_000, 100_000]).parse_args()
     if not find_spec("aiosqlite"):
         print("the asyncio driver is left out: pip install aiosqlite to have it measured too")
-    with databases(chosen.postgres) as urls:
-        show({name: growing(measure, url, chosen.families) for name, url in urls.items()})
+    measured(measure, chosen)
 
 
 if __name__ == "__main__":

@@ -30,7 +30,7 @@ from telegram.ext import PicklePersistence
 from bench.bench_inbox import pickled
 from bench.bench_wave import seeded
 from bench.clinics import CLINICIAN
-from bench.figures import Figure, alone, apart, cpu_seconds, databases, growing, parser, peak_megabytes, show
+from bench.figures import Figure, alone, apart, cpu_seconds, measured, parser, peak_megabytes
 from coachbot.store import Store, new_key
 from coachbot.store.tables import cases
 
@@ -182,9 +182,7 @@ def measure(url: str, families: int) -> Iterator[Figure]:
 
 def main() -> None:
     """Measure, then print the table and the JSON."""
-    chosen = parser(__doc__, [1_000, 10_000, 100_000]).parse_args()
-    with databases(chosen.postgres) as urls:
-        show({name: growing(measure, url, chosen.families) for name, url in urls.items()})
+    measured(measure, parser(__doc__, [1_000, 10_000, 100_000]).parse_args())
 
 
 if __name__ == "__main__":

@@ -14,19 +14,7 @@ from typing import Any
 from sqlalchemy import Table, func, insert, select
 
 from bench.clinics import Wire, coachbot, fill, quiet_logs, scalar
-from bench.figures import (
-    Figure,
-    alone,
-    apart,
-    core,
-    databases,
-    empty,
-    growing,
-    parser,
-    peak_megabytes,
-    sample_rows,
-    show,
-)
+from bench.figures import Figure, alone, apart, core, empty, measured, parser, peak_megabytes, sample_rows
 from coachbot.coach.actions import Urgency
 from coachbot.store import Store, new_key
 from coachbot.store.tables import cases, history, nights, outbox
@@ -102,9 +90,7 @@ def measure(url: str, families: int) -> Iterator[Figure]:
 
 def main() -> None:
     """Measure, then print the table and the JSON."""
-    chosen = parser(__doc__, [1_000, 10_000, 100_000]).parse_args()
-    with databases(chosen.postgres) as urls:
-        show({name: growing(measure, url, chosen.families) for name, url in urls.items()})
+    measured(measure, parser(__doc__, [1_000, 10_000, 100_000]).parse_args())
 
 
 if __name__ == "__main__":

@@ -15,7 +15,7 @@ from time import perf_counter
 
 from bench.bench_wave import seeded
 from bench.clinics import Wire, coachbot, quiet_logs
-from bench.figures import Figure, alone, databases, growing, parser, show
+from bench.figures import Figure, alone, measured, parser
 from coachbot.store import Store, new_key
 
 WORKERS = (1, 2, 4)
@@ -81,8 +81,7 @@ def main() -> None:
     chosen = wanted.parse_args()
     if not chosen.postgres:
         wanted.error("several processes need --postgres: on SQLite one process writes")
-    with databases(chosen.postgres, sqlite=False) as urls:
-        show({name: growing(measure, url, chosen.families) for name, url in urls.items()})
+    measured(measure, chosen, sqlite=False)
 
 
 if __name__ == "__main__":

@@ -53,6 +53,14 @@ def growing(
         yield from measure(url, size, *more)
 
 
+def measured(
+    measure: Callable[..., Iterable[Figure]], chosen: argparse.Namespace, *more: object, sqlite: bool = True
+) -> None:
+    """Measure over each database that was asked for, then print the table and the JSON."""
+    with databases(chosen.postgres, sqlite=sqlite) as urls:
+        show({name: growing(measure, url, chosen.families, *more) for name, url in urls.items()})
+
+
 # --- databases --------------------------------------------------------------------------------------------------------
 
 

@@ -7,10 +7,9 @@ import pytest
 from coachbot.coach import decide as deciding
 from coachbot.coach.case import Case, Role, State, Status
 from coachbot.coach.decide import decide
-from coachbot.programme.screening import Neck
-from coachbot.rehearsal.stage import BACKUP, CHILD, CLINICIAN, FAMILY, ON_CALL_NAME, PARENT, Stage
+from coachbot.rehearsal.stage import BACKUP, CHILD, CLINICIAN, FAMILY, PARENT, Stage
 from coachbot.service import deciding as service_deciding
-from coachbot.service.enrolling import Family, Screened, enrol
+from coachbot.service.enrolling import Family, enrol
 from coachbot.store import Message, Transaction
 from coachbot.triage import Level
 
@@ -170,15 +169,7 @@ async def test_siblings_are_told_apart(practising: Stage) -> None:
 
 
 async def _sibling(stage: Stage, name: str) -> int:
-    screened = Screened(
-        born=FAMILY.screening.born,
-        swallowing_disorder=False,
-        too_ill=False,
-        candy_allergy=False,
-        neck=Neck.SOUND,
-        confirmed_by=ON_CALL_NAME,
-    )
-    wanted = Family(child=name, bedtime=FAMILY.bedtime, zone=FAMILY.zone, screening=screened)
+    wanted = Family(child=name, bedtime=FAMILY.bedtime, zone=FAMILY.zone, screening=FAMILY.screening)
 
     def add(tx: Transaction) -> tuple[int, str]:
         done = enrol(tx, wanted, emergency_number="911", seed=99, now=stage.clock.now)

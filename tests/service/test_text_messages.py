@@ -6,9 +6,8 @@ import pytest
 
 from coachbot.channels.base import Ending, Incoming, Part, Receipt, Report
 from coachbot.coach.case import Role, State, Status
-from coachbot.programme.screening import Neck
 from coachbot.rehearsal.stage import BACKUP, CHILD, CLINICIAN, FAMILY, ON_CALL_NAME, PARENT, Stage, cast
-from coachbot.service.enrolling import Family, Screened, enrol
+from coachbot.service.enrolling import Family, enrol
 from coachbot.store import Message, Store, Transaction
 from coachbot.voice.gsm import segments
 
@@ -274,19 +273,7 @@ async def test_a_report_about_nothing_known_changes_nothing(practising: Stage) -
 
 def sibling(tx: Transaction, stage: Stage) -> dict[Role, str]:
     """A second child of the same parent."""
-    wanted = Family(
-        child="Mika",
-        bedtime=FAMILY.bedtime,
-        zone=FAMILY.zone,
-        screening=Screened(
-            born=FAMILY.screening.born,
-            swallowing_disorder=False,
-            too_ill=False,
-            candy_allergy=False,
-            neck=Neck.SOUND,
-            confirmed_by=ON_CALL_NAME,
-        ),
-    )
+    wanted = Family(child="Mika", bedtime=FAMILY.bedtime, zone=FAMILY.zone, screening=FAMILY.screening)
     return dict(enrol(tx, wanted, emergency_number="911", seed=9, now=stage.clock.now).codes)
 
 
