@@ -19,6 +19,13 @@ if TYPE_CHECKING:
 Commands: TypeAlias = "argparse._SubParsersAction[argparse.ArgumentParser]"  # noqa: SLF001 - it has no public name
 
 
+_REACHED = {
+    "telegram": ("COACHBOT_TELEGRAM_TOKEN", "the chat's own number, such as 123456789; a name will not do"),
+    "sms": ("COACHBOT_SMS_HOST", "the number with its country's code, such as +15551234567"),
+}
+"""The channels on which alerts reach a clinician: the setting that sets each up, and what an address looks like."""
+
+
 def main(argv: Sequence[str] | None = None) -> int:
     """Run one subcommand. Returns the exit code: 0 done, 1 a mistake that the message names, 2 misuse, 130 stopped."""
     arguments = _parser().parse_args(argv)
@@ -107,7 +114,7 @@ def _add_clinic(commands: Commands) -> None:
     add.add_argument("--role", choices=("clinician", "lead", "researcher"), default="clinician")
     add.add_argument("--duty", choices=("on_call", "backup", "none"), default="on_call")
     add.add_argument("--language", choices=("en", "es", "fr"), default="en")
-    add.add_argument("--channel", choices=("telegram", "sms"), help="where alerts reach them")
+    add.add_argument("--channel", choices=tuple(_REACHED), help="where alerts reach them")
     add.add_argument("--address", help="their chat id or number there")
     add.set_defaults(run=_add_clinician)
     export = commands.add_parser("export", help="the de-identified study export, as CSV")
@@ -231,7 +238,7 @@ def _add_clinician(arguments: argparse.Namespace) -> None:
 
     if bool(arguments.channel) != bool(arguments.address):
         raise SettingError("give --channel and --address together, or neither")
-    reach = (arguments.channel, _address(arguments.channel, arguments.address)) if arguments.channel else None
+    reach = _reach(arguments.channel, arguments.address) if arguments.channel else None
     store = _store()
     account = store.run(
         lambda tx: add(
@@ -249,16 +256,18 @@ def _add_clinician(arguments: argparse.Namespace) -> None:
     say(f"one-time codes\t{account.totp_uri}")
 
 
-def _address(channel: str, address: str) -> str:
-    """The address as its channel will bring it: a number in E.164."""
-    if channel != "sms":
-        return str(address)
-    from coachbot.channels.sms import e164  # noqa: PLC0415
+def _reach(name: str, given: str) -> tuple[str, str]:
+    """A channel and an address there, as messages from there will name it."""
+    from coachbot.serving import channels  # noqa: PLC0415
 
-    number = e164(address, Settings.from_environment().get("SMS_COUNTRY") or None)
-    if number is None:
-        raise SettingError(f"{address!r} is no telephone number: give it with its country's code, such as +15551234567")
-    return number
+    setting, wanted = _REACHED[name]
+    channel = channels(Settings.from_environment()).get(name)
+    if channel is None:
+        raise SettingError(f"the channel {name} is not set up: set {setting}")
+    address = channel.canonical(given)
+    if address is None:
+        raise SettingError(f"{given!r} is no address that {name} can write to: give {wanted}")
+    return name, address
 
 
 def _export(arguments: argparse.Namespace) -> None:

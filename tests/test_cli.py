@@ -1,6 +1,7 @@
 """The command line: engines in and out, a clinic's set-up, and mistakes in one line."""
 
 import json
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -8,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from coachbot.cli import main
-from coachbot.store import new_key
+from coachbot.store import Store, new_key
 
 
 @pytest.fixture
@@ -33,8 +34,11 @@ confirmed_by = "Dr Imani Osei"
 """
 
 
-def test_a_clinic_is_set_up_by_commands(clinic: Path, capsys: pytest.CaptureFixture[str]) -> None:
+def test_a_clinic_is_set_up_by_commands(
+    clinic: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
     """Database, clinician, family, export."""
+    monkeypatch.setenv("COACHBOT_TELEGRAM_TOKEN", "1:x")
     (clinic / "noor.toml").write_text(FAMILY, encoding="utf-8")
 
     assert main(["database", "upgrade"]) == 0
@@ -57,6 +61,7 @@ def test_a_clinic_is_set_up_by_commands(clinic: Path, capsys: pytest.CaptureFixt
         (["clinician", "add", "X", "--channel", "telegram"], "--address"),
         (["orders", "--positions", "left,nose", "--nights", "3", "--seed", "1"], "nose"),
         (["serve"], "COACHBOT_TELEGRAM_TOKEN"),
+        (["clinician", "add", "X", "--channel", "telegram", "--address", "1"], "COACHBOT_TELEGRAM_TOKEN"),
     ],
 )
 def test_a_mistake_is_one_line_that_says_what_to_do(
@@ -70,6 +75,34 @@ def test_a_mistake_is_one_line_that_says_what_to_do(
     assert words in told
     assert "Traceback" not in told
     assert clinic.exists()
+
+
+@pytest.mark.parametrize(
+    ("channel", "address", "words"),
+    [
+        ("telegram", "@imani", "the chat's own number"),
+        ("sms", "555 0177", "its country's code"),
+        ("sms", "+1 555 0177 0177 0177", "its country's code"),
+    ],
+)
+def test_an_address_that_a_channel_cannot_write_to_is_refused(
+    clinic: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+    channel: str,
+    address: str,
+    words: str,
+) -> None:
+    """No clinician is kept whom no alert would reach."""
+    for name, value in (("TELEGRAM_TOKEN", "1:x"), ("SMS_HOST", "127.0.0.1"), ("SMS_NUMBER", "12345")):
+        monkeypatch.setenv(f"COACHBOT_{name}", value)
+    assert main(["database", "upgrade"]) == 0
+    assert main(["clinician", "add", "X", "--channel", channel, "--address", address]) == 1
+
+    assert words in capsys.readouterr().err
+    store = Store.open(f"sqlite:///{clinic / 'coachbot.sqlite3'}", os.environ["COACHBOT_KEY"])
+    assert store.run(lambda tx: tx.clinicians.all()) == []
+    store.close()
 
 
 def test_a_missing_key_and_a_misspelt_setting_are_named(

@@ -1,12 +1,14 @@
 """Who may sign in: accounts, passwords and one-time codes.
 
 Passwords: Argon2id with the library's RFC 9106 settings; at least 15 signs, any signs, no rules of composition, no
-forced change (NIST SP 800-63B-4, section 3.1.1.2). One-time codes: RFC 6238, six digits, 30 seconds, SHA-1.
+forced change, none that is commonly used or expected (NIST SP 800-63B-4, section 3.1.1.2). One-time codes: RFC 6238,
+six digits, 30 seconds, SHA-1.
 """
 
 import secrets
 from dataclasses import dataclass
 from datetime import datetime
+from functools import cache
 
 import pyotp
 from argon2 import PasswordHasher
@@ -26,9 +28,20 @@ FIRST_PASSWORD_BYTES = 15
 STEP = 30
 """Seconds for which a one-time code stands; one step before and after is taken too, for clocks that differ."""
 
+LIKELY = 3
+"""Of zxcvbn's five scores the first that is no likely guess: it would take 10^8 guesses or more. Lists of common
+passwords hold hardly any of 15 signs; it sees what people make of them, such as one twice, or a walk over the keys."""
+
+JUDGED = 72
+"""Signs that it judges at most: the time that it takes grows faster than they do."""
+
 _hasher = PasswordHasher()
-_NOBODY = _hasher.hash(secrets.token_urlsafe())
-"""What a stranger's password is compared with, so that a name nobody has takes as long as one that somebody has."""
+
+
+@cache
+def _nobody() -> str:
+    """What a stranger's password is compared with, so that a name nobody has takes as long as one that somebody has."""
+    return _hasher.hash(secrets.token_urlsafe())
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,12 +105,13 @@ def disable(tx: Transaction, name: str) -> None:
 
 def right_password(sign_in: SignIn | None, password: str) -> bool:
     """Whether it is the password. Takes as long for an account that does not exist."""
-    known = sign_in.password_hash if sign_in and sign_in.password_hash else _NOBODY
+    nobody = _nobody()  # whoever asks: the first time that it is made is then no sign of a name that nobody has
+    known = sign_in.password_hash if sign_in and sign_in.password_hash else nobody
     try:
         _hasher.verify(known, password if len(password) <= LONGEST else "")
     except (VerificationError, InvalidHashError):
         return False
-    return known is not _NOBODY
+    return known is not nobody
 
 
 def code_step(sign_in: SignIn | None, code: str, now: datetime) -> int | None:
@@ -113,14 +127,22 @@ def change_password(tx: Transaction, name: str, old: str, new: str) -> None:
     """Change a password, given the old one.
 
     Raises:
-        AccountError: if the old one is wrong, or the new one too short, too long or too plain.
+        AccountError: if the old one is wrong, or the new one too short, too long, too plain or a likely guess.
     """
     sign_in = tx.clinicians.sign_in(name)
     if sign_in is None or not right_password(sign_in, old):
         raise AccountError("password-wrong", "the present password is another")
     if not SHORTEST <= len(new) <= LONGEST or len(set(new)) < 5 or name.lower() in new.lower():  # noqa: PLR2004
         raise AccountError("password-weak", f"take {SHORTEST} to {LONGEST} signs, not your name, not one sign again")
+    if _score(new, name) < LIKELY:
+        raise AccountError("password-common", "that is among the first that somebody would guess")
     tx.clinicians.set_sign_in(name, SignIn(password_hash=_hasher.hash(new), totp=sign_in.totp))
+
+
+def _score(password: str, name: str) -> int:
+    from zxcvbn import zxcvbn  # noqa: PLC0415 - its lists of words take a while to load, and few change their password
+
+    return int(zxcvbn(password[:JUDGED], user_inputs=["coachbot", *name.split()])["score"])
 
 
 def _same(given: str, right: str) -> bool:

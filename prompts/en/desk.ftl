@@ -489,6 +489,7 @@ password-again = New password again
 password-differs = The two new passwords differ. Type the same one twice.
 password-wrong = The present password is another. Try again.
 password-weak = Take { $least } characters or more, not your name, and not the same few over and over.
+password-common = That is among the first that somebody would guess. Take a few words that do not belong together.
 
 ## Status
 

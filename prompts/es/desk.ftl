@@ -489,6 +489,7 @@ password-again = Contraseña nueva otra vez
 password-differs = Las dos contraseñas nuevas no son iguales. Escriba la misma dos veces.
 password-wrong = La contraseña actual es otra. Inténtelo de nuevo.
 password-weak = Use { $least } caracteres o más, no su nombre, ni unos pocos repetidos.
+password-common = Es de las primeras que alguien probaría. Elija unas cuantas palabras que no tengan que ver entre sí.
 
 ## Estado
 

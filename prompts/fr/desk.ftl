@@ -489,6 +489,7 @@ password-again = Nouveau mot de passe encore une fois
 password-differs = Les deux nouveaux mots de passe diffèrent. Tapez deux fois le même.
 password-wrong = Le mot de passe actuel est un autre. Réessayez.
 password-weak = Prenez { $least } caractères ou plus, pas votre nom, ni quelques signes répétés.
+password-common = C'est l'un des premiers que quelqu'un essaierait. Prenez quelques mots sans lien entre eux.
 
 ## État du service
 

@@ -28,7 +28,7 @@ def quick() -> Iterator[None]:
         patch.setattr(Catalogue, "load", lambda **_: texts)
         patch.setattr(app, "Wording", type("Read", (), {"load": staticmethod(lambda: wording)}))
         patch.setattr(accounts, "_hasher", hasher)
-        patch.setattr(accounts, "_NOBODY", hasher.hash("nobody's"))
+        patch.setattr(accounts, "_nobody", cache(lambda: hasher.hash("nobody's")))
         yield
 
 

@@ -195,6 +195,32 @@ def test_a_password_is_changed_with_the_old_one_and_other_sessions_end(bench: Be
     assert change(old, "another four plain words") == 422
 
 
+@pytest.mark.parametrize(
+    "common",
+    [
+        "passwordpassword",
+        "Password1Password1",
+        "123456789qwerty",
+        "q1w2e3r4t5y6u7i8",
+        "abcdefghijklmnopqrst",
+        "iloveyouiloveyou",
+        "coachbotcoachbot2026",
+    ],
+)
+def test_a_password_that_many_would_guess_is_refused(bench: Bench, common: str) -> None:
+    """NIST SP 800-63B-4, section 3.1.1.2: no commonly used, expected or compromised one; the page says why.
+
+    The first words are among the ten commonest of every published list; those of digits and keys stand in the list of
+    leaked passwords that comes with zxcvbn; the last is the service's own name, which the standard names too.
+    """
+    client = bench.sign_in("Imani Osei")
+    form = {"old": bench.people["Imani Osei"].password, "new": common, "again": common}
+    answer = client.send("/account/password", **form)
+
+    assert answer.status_code == 422
+    assert "first that somebody would guess" in answer.text
+
+
 def test_a_name_is_given_once(bench: Bench) -> None:
     """Two people never share an account, so that every deed has one name."""
     with pytest.raises(accounts.AccountError, match="already"):
