@@ -35,6 +35,7 @@ class Told:
     times: int
     at: datetime
     status: Status
+    delivered: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -144,7 +145,8 @@ def _told(talk: Sequence[Message | Written], number: int, names: dict[int, str])
     for clinician, name in names.items():
         if sent := [one for one in about if one.clinician_id == clinician]:
             last = sent[-1]
-            yield Told(name=name, times=len(sent), at=last.settled_at or last.created_at, status=last.status)
+            at = last.settled_at or last.created_at
+            yield Told(name=name, times=len(sent), at=at, status=last.status, delivered=last.delivered)
 
 
 def _then(case: Case, alert: Alert) -> Step | None:

@@ -9,13 +9,16 @@ from coachbot.store import Message, Written
 from coachbot.store.envelopes import Status
 from coachbot.triage import Level
 
-DELIVERED = (Status.SENT, Status.WAITING, Status.CLAIMED)
+SILENT = (Status.SENT, Status.WAITING, Status.CLAIMED)
 """What needs no word about how it fared; the rest did not, or may not have, arrived."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Saying:
-    """One message. `who` is ``parent``, ``child`` or ``coach``; where the coach wrote, `to` is the reader's role."""
+    """One message. `who` is ``parent``, ``child`` or ``coach``; where the coach wrote, `to` is the reader's role.
+
+    `delivered` says that its channel has reported so; most channels report nothing.
+    """
 
     who: str
     to: str
@@ -24,12 +27,13 @@ class Saying:
     at: datetime
     level: Level
     category: str
-    status: Status | None
+    status: Status | None = None
+    delivered: bool = False
 
     @property
     def failed(self) -> bool:
         """Whether it did not arrive, or nobody knows whether it did."""
-        return self.status is not None and self.status not in DELIVERED
+        return self.status is not None and self.status not in SILENT
 
 
 def sayings(case: Case, talk: Sequence[Message | Written]) -> list[Saying]:
@@ -51,7 +55,6 @@ def _heard(message: Message, roles: dict[int, str], labels: dict[str, str]) -> S
         at=message.at,
         level=message.level or Level.NONE,
         category=message.category or "",
-        status=None,
     )
 
 
@@ -65,4 +68,5 @@ def _said(written: Written, roles: dict[int, str]) -> Saying:
         level=Level.NONE,
         category="",
         status=written.status,
+        delivered=written.delivered,
     )

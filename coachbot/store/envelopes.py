@@ -106,13 +106,17 @@ class Backlog:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Written:
-    """A message of the outbox as a part of the conversation."""
+    """A message of the outbox as a part of the conversation.
+
+    `delivered`: its channel has reported since that all of it arrived. Many a channel never does.
+    """
 
     id: int
     key: str
     contact_id: int | None
     clinician_id: int | None
     status: Status
+    delivered: bool
     created_at: datetime
     settled_at: datetime | None
     body: Body

@@ -18,6 +18,7 @@ from sqlalchemy import (
     Row,
     ScalarSelect,
     Select,
+    and_,
     bindparam,
     exists,
     func,
@@ -35,7 +36,7 @@ from coachbot.store.documents import encode
 from coachbot.store.envelopes import Backlog, Body, Claimed, EndedSend, Envelope, Status, Written, recipient
 from coachbot.store.errors import UnsealError
 from coachbot.store.sealing import Purpose, Sealer
-from coachbot.store.tables import clinicians, contacts, outbox
+from coachbot.store.tables import clinicians, contacts, deliveries, outbox
 
 SENT_AGAIN = (Urgency.SAFETY, Urgency.ALERT)
 """Law 7: what is sent again when nobody knows whether it went out."""
@@ -157,7 +158,7 @@ class Outbox:
 
     def of_case(self, case_id: int) -> list[Written]:
         """All that was written to anybody about a case, in order."""
-        query = select(outbox).where(outbox.c.case_id == case_id).order_by(outbox.c.id)
+        query = select(outbox, _DELIVERED).where(outbox.c.case_id == case_id).order_by(outbox.c.id)
         return [self._written(row) for row in self._connection.execute(query)]
 
     def _row(self, envelope: Envelope, now: datetime) -> dict[str, Any]:
@@ -247,6 +248,7 @@ class Outbox:
             contact_id=row.contact_id,
             clinician_id=row.clinician_id,
             status=Status(row.status),
+            delivered=row.delivered,
             created_at=row.created_at,
             settled_at=row.settled_at,
             body=self._body(row),
@@ -295,7 +297,14 @@ def _claim_next() -> ReturningUpdate[Any]:
     return claim.returning(outbox.c.id, outbox.c.not_before)
 
 
+def _delivered() -> ColumnElement[bool]:
+    """Whether a channel that reports has reported of each piece that it arrived."""
+    reports = select(deliveries.c.id).where(deliveries.c.outbox_id == outbox.c.id)
+    return and_(reports.exists(), ~reports.where(deliveries.c.outcome.is_distinct_from(Outcome.SENT)).exists())
+
+
 _CLAIM = _claim_next()
+_DELIVERED = _delivered().label("delivered")
 _CLAIMED: Select[Any] = (
     select(
         outbox,

@@ -166,6 +166,7 @@ unread-none = Nothing waits to be read.
 send-waiting = waiting
 send-claimed = being sent
 send-sent = sent
+send-delivered = delivered
 send-never = not delivered
 send-gone = no longer reachable
 send-unknown = perhaps not delivered

@@ -166,6 +166,7 @@ unread-none = No hay nada por leer.
 send-waiting = en espera
 send-claimed = enviándose
 send-sent = enviado
+send-delivered = entregado
 send-never = no entregado
 send-gone = ya no se localiza
 send-unknown = quizá no entregado

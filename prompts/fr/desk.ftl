@@ -166,6 +166,7 @@ unread-none = Rien n'attend d'être lu.
 send-waiting = en attente
 send-claimed = en cours d'envoi
 send-sent = envoyé
+send-delivered = remis
 send-never = pas remis
 send-gone = plus joignable
 send-unknown = peut-être pas remis

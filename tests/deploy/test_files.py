@@ -1,4 +1,4 @@
-"""What is in `deploy/`, looked at by the tools that will read it: hadolint, Caddy, systemd, the Compose schema."""
+"""What is in `deploy/`, by the tools that will read it: hadolint, shellcheck, Caddy, systemd, the Compose schema."""
 
 import json
 import os
@@ -40,6 +40,17 @@ def test_hadolint_finds_nothing_in_the_containerfile() -> None:
     """Source: hadolint's rules."""
     found = run(Path(sys.executable).parent / "hadolint", "deploy/Containerfile")
 
+    assert (found.returncode, found.stdout) == (0, "")
+
+
+def test_shellcheck_finds_nothing_in_the_scripts() -> None:
+    """Source: shellcheck's rules, at every level; what `deploy/environment` gives is sourced, not run."""
+    scripts = [
+        path for folder in (DEPLOY, ROOT / ".ci") for path in folder.iterdir() if b"bash" in path.read_bytes()[:25]
+    ]
+    found = run(Path(sys.executable).parent / "shellcheck", "--external-sources", *sorted(scripts))
+
+    assert len(scripts) > 5
     assert (found.returncode, found.stdout) == (0, "")
 
 

@@ -5,10 +5,11 @@ from datetime import timedelta
 
 import pytest
 
+from coachbot.channels.base import Ending, Report
 from coachbot.coach.case import State
 from coachbot.desk.caseload import Wanted, choose
 from helpers.cases import draft
-from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, practising
+from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, practising, run
 
 MOON = "Zebulonia"
 
@@ -48,6 +49,24 @@ def test_the_conversation_is_shown_as_it_was_sent(family: Family, client: Browse
     for message in family.bench.phones.phones[family.address][-3:]:
         for line in message.text.splitlines():
             assert line.replace("'", "&#39;").replace('"', "&#34;") in page
+
+
+def test_a_message_is_shown_as_delivered_once_its_channel_has_reported_each_piece(
+    family: Family, client: Browser
+) -> None:
+    """A channel that reports nothing says nothing; half a message is not delivered; one that was lost never is."""
+    store = family.bench.coachbot.store
+    one, other = store.run(lambda tx: [one.id for one in tx.outbox.of_case(family.id) if one.contact_id])[-2:]
+    store.run(lambda tx: tx.deliveries.expect(one, "sms", ("1", "2")))
+    store.run(lambda tx: tx.deliveries.expect(other, "sms", ("3",)))
+    seen = []
+    for name, ending in (("1", Ending.SENT), ("2", Ending.SENT), ("3", Ending.NEVER)):
+        report = Report(channel="sms", names=(name,), address="", ending=ending)
+        assert run(family.bench.coachbot.sender.report(report))
+        page = client.get(f"/children/{family.id}").text
+        seen.append((page.count("· delivered"), page.count("<strong>not delivered")))
+
+    assert seen == [(0, 0), (1, 0), (1, 1)]
 
 
 DEEDS = [
