@@ -14,7 +14,7 @@ from coachbot.settings import Settings
 from coachbot.store import Store
 from coachbot.voice.catalogue import Catalogue
 from conftest import KEY
-from helpers.desk_bench import ORIGIN, Bench, Browser, Clock, SignedIn
+from helpers.desk_bench import ORIGIN, Bench, Browser, Clock, Family, SignedIn, practised_twice
 
 _texts, _wording = cache(Catalogue.load), cache(Wording.load)
 
@@ -64,3 +64,9 @@ def signed_in(bench: Bench) -> SignedIn:
         return bench.sign_in(name)
 
     return sign_in
+
+
+@pytest.fixture
+def family(bench: Bench) -> Family:
+    """A family that has practised two nights, one swallow of which did not go down."""
+    return practised_twice(bench)

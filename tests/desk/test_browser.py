@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect, sync_playwright
 
-from helpers.desk_bench import Bench, Family, practising
+from helpers.desk_bench import Bench, Family
 from helpers.served import served
 
 CHROMIUM = Path("/usr/bin/chromium")
@@ -67,15 +67,6 @@ def page(bench: Bench, site: str, chromium: Browser) -> Iterator[Page]:
     assert [one for one in complaints if "status of 4" not in one] == [], (
         "the browser complained, perhaps of the policy"
     )
-
-
-@pytest.fixture
-def family(bench: Bench) -> Family:
-    """A family that has practised two nights."""
-    family = practising(bench)
-    family.practises("43544")
-    family.practises("53-24")
-    return family
 
 
 def fits_and_is_accessible(page: Page) -> None:

@@ -9,18 +9,9 @@ from coachbot.channels.base import Ending, Report
 from coachbot.coach.case import State
 from coachbot.desk.caseload import Wanted, choose
 from helpers.cases import draft
-from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, practising, run
+from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, run
 
 MOON = "Zebulonia"
-
-
-@pytest.fixture
-def family(bench: Bench) -> Family:
-    """A family that has practised two nights."""
-    family = practising(bench)
-    family.practises("43544")
-    family.practises("53-24")
-    return family
 
 
 @pytest.fixture

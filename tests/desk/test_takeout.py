@@ -14,11 +14,8 @@ from helpers.desk_bench import Bench, Browser, Family, SignedIn, practising
 
 
 @pytest.fixture
-def family(bench: Bench) -> Family:
-    """A family with two nights, one swallow that did not go down, and an open alert."""
-    family = practising(bench)
-    family.practises("43544")
-    family.practises("53-24")
+def family(family: Family) -> Family:
+    """The family of two nights, with an open alert."""
     family.says("she is choking and cannot breathe")
     return family
 

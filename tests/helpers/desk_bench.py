@@ -196,3 +196,11 @@ def practising(bench: Bench, name: str = "Zebulonia", language: str = "en") -> F
         family.presses(f"next:{step}")
     family.presses("candy:down")
     return family
+
+
+def practised_twice(bench: Bench) -> Family:
+    """A family with two nights; on the second one swallow did not go down."""
+    family = practising(bench)
+    family.practises("43544")
+    family.practises("53-24")
+    return family
