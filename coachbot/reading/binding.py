@@ -108,7 +108,7 @@ def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:
         if run and node.kind == "group" and node.positions == run[-1].positions:
             run[-1] = node._replace(gap=run[-1].gap)  # "all but left. left was 3"
             continue
-        if node.kind == "group" and (not run or _joined(run[-1], node, items)):
+        if node.kind == "group" and (not run or _joins(run, node, items)):
             run.append(node)
             continue
         yield from _joined_run(run, items)
@@ -118,10 +118,16 @@ def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:
     yield from _joined_run(run, items)
 
 
-def _joined(left: Node, right: Node, items: Sequence[Item]) -> bool:
-    """Whether nothing but a comma or an "and" stands between two positions."""
-    between = {item.kind for item in items[left.last + 1 : right.first]} - {"filler", "both"}
-    return between <= {"comma", "and"} and bool(left.positions) and bool(right.positions)
+def _joins(run: Sequence[Node], node: Node, items: Sequence[Item]) -> bool:
+    """Whether nothing but a comma or an "and" stands between a run of positions and the next; an "and" is the last."""
+    last, joint = run[-1], _between(run[-1], node, items)
+    if not joint <= {"comma", "and"} or not last.positions or not node.positions:
+        return False
+    return joint != {"comma"} or len(run) == 1 or "and" not in _between(run[-2], last, items)
+
+
+def _between(left: Node, right: Node, items: Sequence[Item]) -> set[str]:
+    return {item.kind for item in items[left.last + 1 : right.first]} - {"filler", "both"}
 
 
 def _joined_run(run: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:
@@ -157,6 +163,8 @@ def _pairs(found: Sequence[Node]) -> list[Pair] | None:
         return None
     if any(first.kind == "mark" and second.gap == APART and not second.positions for first, second in _twos(found)):
         return None  # "left 4. The rest ..." is another sentence
+    if found[0].kind == "group" and any(a.kind == "mark" and b.gap != CLOSE for a, b in _twos(found)):
+        return None  # "left 4, 5, up": the mark may be that of a position that was not understood
     return [Pair(*sorted(pair, key=_is_mark)) for pair in _twos(found)]
 
 

@@ -1,13 +1,14 @@
 """The things a reply is made of: positions, marks, joins, corrections, and words that only a person understands."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from enum import Enum, auto
 from functools import cache
 from typing import NamedTuple
 
 from coachbot.programme.positions import Position
-from coachbot.reading.lexicon import LANGUAGES, Found, Lexicon, lexicon, phrases
+from coachbot.reading.lexicon import LANGUAGES, Entry, Found, Lexicon, lexicon, phrases
 from coachbot.reading.readings import Mark, Word
+from coachbot.reading.sounds import sound
 from coachbot.reading.tokens import STARS
 
 
@@ -15,6 +16,7 @@ class Manner(Enum):
     """How daringly words are taken: children write ``for`` for 4, people in a hurry ``L`` for left."""
 
     PLAIN = auto()
+    FOREIGN = auto()
     ARTICLES = auto()
     SOUNDS = auto()
     INITIALS = auto()
@@ -31,8 +33,8 @@ class Item(NamedTuple):
     """Kinds that the same words can be where their neighbours ask for it, such as ``count_after``."""
 
 
-SHARED = ("positions", "numbers", "marks")
-"""Sections that families who mix languages take from the other languages too."""
+SHARED = frozenset(("positions", "marks", "all", "rest", "except", "best"))
+"""Sections and signs that families who mix languages take from the other languages too, besides numbers."""
 FORGIVING = ("positions", "numbers", "marks", "places", "best", "signs")
 BEST, WORST = 5, 1
 
@@ -51,10 +53,39 @@ _SYMBOLS = {
 def words(lang: str) -> Lexicon:
     """The words for reading in `lang`, with the names, numbers and marks of the other languages behind them."""
     own = lexicon("reading", lang, FORGIVING)
+    heard = _heard_as(own, lang)
+    own.by_ear = lambda word: heard.get(sound(word, lang), ())
     for other in (language for language in LANGUAGES if language != lang):
-        for phrase, entry in phrases("reading", other, own.words, SHARED):
-            own.lend(phrase, entry)
+        named: set[Entry] = set()
+        for phrase, entry in phrases("reading", other, own.words):
+            if entry.section in SHARED or (entry.section == "signs" and entry.name in SHARED):
+                own.lend(phrase, entry)
+            elif entry.section in ("numbers", "ones") and entry not in named:
+                named.add(entry)  # its first spelling; the other ones are slips, and words elsewhere ("sink")
+                _lend_number(own, phrase, entry.name)
     return own
+
+
+def _lend_number(own: Lexicon, phrase: tuple[str, ...], number: str) -> None:
+    """Learn a number of another language; one that looks like an own word (``tres``, French very) only as a dare."""
+    if own.knows(phrase) or number == "1":
+        own.add(phrase, Entry("foreign", number))
+    else:
+        own.lend(phrase, Entry("numbers", number))
+
+
+def _heard_as(own: Lexicon, lang: str) -> Mapping[str, tuple[Entry, ...]]:
+    """What sounds stand for: numbers and single positions, where no two of them sound alike."""
+    meant: dict[str, set[str]] = {}
+    for phrase, entry in own.entries():
+        if len(phrase) == 1 and phrase[0].isalpha() and entry.section in _HEARD and entry.name in _SOUNDING:
+            meant.setdefault(sound(phrase[0], lang), set()).add(entry.name)
+    single = {said: names.pop() for said, names in meant.items() if len(names) == 1 and len(said) > 1}
+    return {said: (Entry("sounds", name),) for said, name in single.items()}
+
+
+_HEARD = frozenset(("positions", "numbers", "ones", "sounds"))
+_SOUNDING = frozenset((*Position, *map(str, range(WORST, BEST + 1))))
 
 
 def manners(scanned: Sequence[Found]) -> list[Manner]:
@@ -84,7 +115,7 @@ def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item
     return [Item(kind, heard.name, found.start, found.end, roles | {heard.name})]
 
 
-_PLAINLY = {"plain": "word", "weighty": "word", "rest": "all", "went": "filler"}
+_PLAINLY = {"plain": "word", "weighty": "word", "rest": "all", "went": "filler", "slip": "fix"}
 _ALONE = {
     "count_before": "word",
     "count_after": "word",
@@ -95,9 +126,15 @@ _ALONE = {
     "elides": "word",
     "plural_verb": "word",
     "mistaken": "fix",
+    "copula": "filler",
+    "whatever": "word",
+    "article": "filler",
+    "scores": "filler",
+    "resembles": "filler",
 }
 """What words that only play a role are where nothing calls for it."""
 _DARING = {
+    Manner.FOREIGN: frozenset(("foreign",)),
     Manner.ARTICLES: frozenset(("articles", "ones")),
     Manner.SOUNDS: frozenset(("sounds",)),
     Manner.INITIALS: frozenset(("initials",)),
@@ -106,7 +143,8 @@ _DARING = {
 
 def _daring(found: Found, manner: Manner) -> Found | None:
     """The meaning that words have in a daring manner only."""
-    entry = next((entry for entry in found.also if entry.section in _DARING.get(manner, ())), None)
+    daring = _DARING.get(manner, frozenset()) | ({"articles"} if manner is Manner.SOUNDS else set())
+    entry = next((entry for entry in found.also if entry.section in daring), None)
     return found._replace(section=entry.section, name=entry.name) if entry else None
 
 
@@ -152,21 +190,27 @@ def _mark(found: Found, _: Sequence[Position], __: Manner) -> _Made:
 
 
 def _article(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
-    return [("article", found.name)] if manner is Manner.ARTICLES else [("filler", None)]
+    return [("article", found.name)] if manner in (Manner.ARTICLES, Manner.SOUNDS) else [("filler", None)]
 
 
 def _one(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
     return [("one", found.name)] if manner is Manner.PLAIN else _number(found, order, manner)
 
 
-def _sound(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
-    return [("sound", found.name)] if manner is Manner.SOUNDS else [("filler", None)]
+def _foreign(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
+    return [("number", found.name)] if manner is Manner.FOREIGN else [("word", found.name)]
+
+
+def _sound(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+    if manner is not Manner.SOUNDS:
+        return [("word", found.name)]
+    return _position(found, order, manner) if found.name.isalpha() else [("number", found.name)]
 
 
 def _initial(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
     if found.name not in order:
         return [("filler", None)]
-    return [("initial", (Position(found.name),))] if manner is Manner.INITIALS else [("letter", None)]
+    return [("position", (Position(found.name),))] if manner is Manner.INITIALS else [("letter", None)]
 
 
 def _symbol(found: Found, _: Sequence[Position], __: Manner) -> _Made:
@@ -189,6 +233,7 @@ _MAKERS: dict[str, _Maker] = {
     "marks": _mark,
     "articles": _article,
     "ones": _one,
+    "foreign": _foreign,
     "sounds": _sound,
     "initials": _initial,
     "symbol": _symbol,

@@ -107,6 +107,8 @@ class Lexicon:
 
     def __init__(self, *, split: bool, forgiving: Sequence[str] = ()) -> None:
         self.split = split
+        self.by_ear: Callable[[str], tuple[Entry, ...]] = lambda _: ()
+        """What a word that is not known may mean besides, by its sound."""
         self._forgiving = frozenset(forgiving)
         self._meanings: dict[Words, tuple[Entry, ...]] = {}
         self._longest_from: dict[str, int] = {}
@@ -139,12 +141,21 @@ class Lexicon:
     def lend(self, words: Words, entry: Entry) -> None:
         """Learn a phrase of another language, unless this language uses the same words itself."""
         short = len(words) == 1 and len(words[0]) < _LONG_ENOUGH_TO_LEND
-        if short or self._known.issuperset(words):
+        if short or self.knows(words):
             return
         self._lent.update(words)
         if words not in self._meanings:
             self._mean(words, (entry,))
-            self._aim(words, entry)
+            if entry.section in self._forgiving:
+                self._aim(words, entry)
+
+    def knows(self, words: Words) -> bool:
+        """Whether this language uses each of `words` itself."""
+        return self._known.issuperset(words)
+
+    def entries(self) -> Iterator[tuple[Words, Entry]]:
+        """Each phrase with the first thing it means."""
+        return ((words, meant[0]) for words, meant in self._meanings.items())
 
     def _mean(self, words: Words, entries: tuple[Entry, ...]) -> None:
         self._meanings[words] = entries
@@ -188,8 +199,10 @@ class Lexicon:
         while at < len(pieces):
             entries, size = self._longest(words, at)
             first, last = pieces[at], pieces[at + size - 1]
-            section, name = entries[0] if entries else (first.shape, words[at])
-            found.append(Found(section, name, first.start, last.end, entries[1:]))
+            meaning = entries[0] if entries else Entry(first.shape, words[at])
+            unknown = size == 1 and first.shape == "word" and first.text not in self._known
+            also = (*entries[1:], *self.by_ear(first.text)) if unknown else entries[1:]
+            found.append(Found(*meaning, first.start, last.end, also))
             at += size
         return found
 

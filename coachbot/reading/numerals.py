@@ -6,6 +6,7 @@ from itertools import chain, pairwise
 
 from coachbot.programme.positions import Position
 from coachbot.reading.items import BEST, WORST, Item
+from coachbot.reading.neighbours import after, before, is_kind
 
 _PARTS = re.compile(r"\d+")
 _LABEL_ENDS = frozenset(".:-–=º°")
@@ -85,6 +86,10 @@ def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     item = found[at]
     if item.kind == "number":
         yield from _number(found, at, places)
+    elif "resembles" in item.roles and _is_between_positions(found, at):
+        yield item._replace(kind="like")
+    elif item.kind == "plural" and item.value == 1 and at and found[at - 1].kind in ("word", "filler"):
+        yield item._replace(kind="word")  # "the green ones"
     elif item.kind == "plural":
         if not any(other.kind == "all" for other in found) and not _has_a_position(found, at):
             yield item._replace(kind="all", value=None, end=item.start)
@@ -94,14 +99,17 @@ def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     elif "arrow" in item.roles and _points_at_mark(found, at):
         yield item._replace(kind="symbol")
     elif item.kind == "article":
-        following = found[at + 1].kind if at + 1 < len(found) else ""
-        listed = bool(at) and found[at - 1].kind in ("number", "comma")
-        leads = following == "position" or (following == "number" and not listed)  # "a 2" is no list
-        yield item._replace(kind="filler") if leads else item._replace(kind="mark", value=1)
+        counts = _counts_as_one(found, at, places)
+        yield item._replace(kind="mark", value=1) if counts else item._replace(kind="filler")
     elif item.kind == "one":
         yield _one(found, at)
     else:
         yield item
+
+
+def _is_between_positions(found: Sequence[Item], at: int) -> bool:
+    """Whether a comparison stands between two positions: "droite comme haut"."""
+    return is_kind(found, before(found, at), "position") and is_kind(found, after(found, at), "position")
 
 
 def _has_a_position(found: Sequence[Item], at: int) -> bool:
@@ -117,6 +125,18 @@ def _points_at_mark(found: Sequence[Item], at: int) -> bool:
     return around == ["position", "number"]
 
 
+def _counts_as_one(found: Sequence[Item], at: int, places: int) -> bool:
+    """Whether an article is the number: "gauche un", "un deux trois", "un à gauche, deux à droite"; not in "un 2"."""
+    following = found[at + 1].kind if at + 1 < len(found) else ""
+    if following == "position":
+        told = [item.kind == "position" for item in found if item.kind in ("article", "number", "position")]
+        return len(told) > _PAIR and told == [False, True] * (len(told) // 2)
+    if following == "number" and not (at and found[at - 1].kind in ("number", "comma")):
+        return len(found) == places > _PAIR and all(item.roles & _SPOKEN for item in found)
+    return True
+
+
+_SPOKEN = frozenset(("articles", "numbers", "ones", "sounds"))
 _BEFORE_ONE = frozenset(("position", "best", "liked", "worst", "quality"))
 
 
@@ -144,9 +164,11 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
 
 def _is_negative(found: Sequence[Item], at: int) -> bool:
     """Whether a dash clings to a number that follows another: the last of ``4 3 -1``."""
-    if at < _PAIR or (found[at - _PAIR].kind, found[at - 1].value) != ("number", "-"):
+    if not at or found[at - 1].value != "-" or found[at - 1].end != found[at].start:
         return False
-    return found[at - 1].end == found[at].start and found[at - _PAIR].end < found[at - 1].start
+    if at == 1:
+        return len(found) == _PAIR
+    return found[at - _PAIR].kind == "number" and found[at - _PAIR].end < found[at - 1].start
 
 
 def _is_all(item: Item) -> bool:
@@ -160,8 +182,11 @@ def _counts_candies(found: Sequence[Item], at: int) -> bool:
     following = found[at + 1 : at + 4]
     if following and "plural_verb" in following[0].roles:
         return any(item.kind in ("number", "plural", "one", "article") for item in following[1:])
-    digits = bool(following) and following[0].kind == "number" and "numbers" not in following[0].roles
-    return digits and "numbers" in found[at].roles
+    digits = bool(following) and following[0].kind == "number" and not following[0].roles & _WRITTEN_OUT
+    return digits and bool(found[at].roles & _WRITTEN_OUT)
+
+
+_WRITTEN_OUT = frozenset(("numbers", "ones", "sounds", "foreign"))
 
 
 def _carries_a_unit(found: Sequence[Item], at: int) -> bool:
@@ -233,11 +258,13 @@ def _is_counted_before(found: Sequence[Item], at: int) -> bool:
     following = [item.kind for item in found[at + 1 : at + 3] if item.kind != "comma"]
     if following[:1] == ["number"]:
         return False  # "we had 4 3 5 2 4"
-    before = found[max(0, at - 2) : at]
-    if before and "count_after" in before[-1].roles and before[-1].end == found[at].start:
+    near = found[max(0, at - 2) : at]
+    if near and "count_after" in near[-1].roles and near[-1].end == found[at].start:
         return True  # the minutes of "19h30"
-    close = bool(before) and "count_before" in before[-1].roles
-    return close or (len(before) > 1 and "count_before" in before[0].roles and before[1].kind in ("filler", "except"))
+    counts = next((i for i in range(at - 1, max(0, at - 2) - 1, -1) if "count_before" in found[i].roles), None)
+    if counts is None or (counts < at - 1 and near[1].kind not in ("filler", "except")):
+        return False
+    return not ("scores" in found[counts].roles and is_kind(found, before(found, counts), "position"))
 
 
 def _is_counted_after(after: Sequence[Item], *, listed: bool) -> bool:

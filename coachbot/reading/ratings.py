@@ -22,15 +22,9 @@ def bound(
         Unbound: the marks do not fit the positions in one way.
     """
     pointing = frozenset(pick.at for pick in picks)
-    prose = frozenset(at for at in range(len(found)) if _is_prose(found, at))
-    tales = frozenset(at for at in range(len(found)) if _is_tale(found, at))
-    told = pointing | prose | tales
     went = frozenset(at for at in range(len(found)) if _went_down(found, at))
     rest = any("rest" in item.roles for item in found)
-    echoes = frozenset(_echoes(found))
-    lists = _beside_list(found, order)
-    ways = (pointing, frozenset[int](), pointing | prose, told, told | lists, went, told | went, echoes, told | echoes)
-    for hidden in dict.fromkeys(ways):
+    for hidden in dict.fromkeys(_ways_of_hiding(found, order, pointing, went)):
         if rest and any(found[at].kind == "position" for at in hidden - pointing - went):
             continue  # "the rest" leaves out the positions that are only spoken of
         if any(_is_excepted(found, at) for at in hidden):
@@ -41,6 +35,26 @@ def bound(
             with suppress(Unbound):
                 return pairs, _ratings(pairs, [p for p in order if p not in spared], asked)
     raise Unbound
+
+
+def _ways_of_hiding(
+    found: Sequence[Item], order: Sequence[Position], pointing: frozenset[int], went: frozenset[int]
+) -> Iterator[frozenset[int]]:
+    """Items that may only be spoken of: those that point at the best, none, and then more and more."""
+    yield pointing
+    yield frozenset()
+    everywhere = range(len(found))
+    more = (
+        _echoes(found),
+        went,
+        (at for at in everywhere if _is_prose(found, at)),
+        (at for at in everywhere if _is_tale(found, at)),
+        _beside_list(found, order),
+    )
+    hidden = pointing
+    for spoken_of in more:
+        hidden = hidden.union(spoken_of)
+        yield hidden
 
 
 def _is_excepted(found: Sequence[Item], at: int) -> bool:

@@ -1,21 +1,22 @@
 """Read a reply for ratings, the best position and a note."""
 
 import unicodedata
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import suppress
 from itertools import pairwise
 from typing import Literal
 
 from coachbot.programme.positions import Position
 from coachbot.reading.binding import Unbound
-from coachbot.reading.choosing import Choice, choices, clause, single
+from coachbot.reading.choosing import choices
 from coachbot.reading.items import Item, Manner, items, manners, words
 from coachbot.reading.lexicon import Found
-from coachbot.reading.neighbours import QUIET, after, before
+from coachbot.reading.neighbours import after, before, is_kind
 from coachbot.reading.numerals import numerals
+from coachbot.reading.pointing import SAYS_NOTHING, is_nothing, last_word, leading_choice, pointed_at, trailing_choice
 from coachbot.reading.ratings import bound, used
 from coachbot.reading.readings import Reading
-from coachbot.reading.remarks import remark
+from coachbot.reading.remarks import aside, remark
 from coachbot.reading.settling import settle
 
 Asking = Literal["all", "best", "note"] | Position
@@ -49,17 +50,34 @@ def read(text: str, *, lang: str, order: Sequence[Position], asking: Asking) -> 
     """
     written = unicodedata.normalize("NFC", text)
     if len(written) <= _LONGEST:
-        scanned = words(lang).scan(written)
-        for manner in manners(scanned):
-            found: list[Item] = []
-            with suppress(Unbound):
-                found = _heard(scanned, order, manner)
-                return _reading(written, found, order, asking)
-            if any(item.kind == "bad" for item in found):
-                return _UNCLEAR
-    elif asking == "note":
-        return Reading(note=text.strip())
-    return _UNCLEAR
+        return _surest(_readings(written, words(lang).scan(written), order, asking))
+    return Reading(note=text.strip()) if asking == "note" else _UNCLEAR
+
+
+def _readings(
+    text: str, scanned: Sequence[Found], order: Sequence[Position], asking: Asking
+) -> Iterator[tuple[Reading, bool]]:
+    """What the reply says, in each manner that makes sense of it, the plain one first; and whether it leaves words."""
+    for manner in manners(scanned):
+        found: list[Item] = []
+        with suppress(Unbound):
+            found = _heard(scanned, order, manner)
+            yield _reading(text, found, order, asking), any(item.kind == "word" for item in found)
+        if any(item.kind == "bad" and "not" not in item.roles for item in found):
+            return  # what is in doubt is not to be taken for something else
+
+
+def _surest(readings: Iterator[tuple[Reading, bool]]) -> Reading:
+    """The first reading; where that leaves words over, a later one that says as much, rates more and leaves none."""
+    first, leaves_words = next(readings, (_UNCLEAR, False))
+    if not leaves_words or not first.ratings:
+        return first
+    return next((later for later, words_left in readings if not words_left and _says_more(later, first)), first)
+
+
+def _says_more(later: Reading, first: Reading) -> bool:
+    more = len(later.ratings) > len(first.ratings) and first.ratings.items() <= later.ratings.items()
+    return more and later.note is None and later.best == first.best
 
 
 def _heard(scanned: Sequence[Found], order: Sequence[Position], manner: Manner) -> list[Item]:
@@ -69,33 +87,49 @@ def _heard(scanned: Sequence[Found], order: Sequence[Position], manner: Manner) 
     lettered = sum(pair == ("letter", "mark") for pair in pairwise(spoken))
     if lettered and 2 * lettered >= spoken.count("mark"):
         raise Unbound  # "L3 R-4": bare marks they are not
-    if manner is Manner.PLAIN:
-        return settle(found, len(order))
-    daring = [item for item in found if item.kind in ("sound", "initial")]
-    if manner is not Manner.ARTICLES and (not daring or any(item.kind not in _BARE for item in found)):
+    if manner is Manner.ARTICLES and any(item.kind == "word" for item in found):
         raise Unbound
-    if any(item.kind == "word" for item in found):
+    if manner in _DARING and not _is_bare(found, _DARING[manner]):
         raise Unbound
-    return settle([_plain(item) for item in found], len(order))
+    return settle(found, len(order))
 
 
-_BARE = frozenset(("sound", "initial", "mark", "position", "comma", "newline", "stop", "and", "symbol", "pause"))
+_DARING = {Manner.FOREIGN: "foreign", Manner.SOUNDS: "sounds", Manner.INITIALS: "initials"}
+"""The manners that guess, and the role of the items that they guess."""
+_BARE = frozenset(("mark", "position", "comma", "newline", "stop", "and", "symbol", "pause", "fix", "not"))
 
 
-def _plain(item: Item) -> Item:
-    if item.kind == "sound":
-        return item._replace(kind="mark", value=int(str(item.value)))
-    return item._replace(kind="position") if item.kind == "initial" else item
+def _is_bare(found: Sequence[Item], guessed: str) -> bool:
+    """Whether a reply is nothing but positions and marks, of which some are `guessed`.
+
+    What joins a position to its mark may stand between them ("rite wuz too"); a guess must then follow a position, or
+    an article ("its a too").
+    """
+    guesses = [at for at, item in enumerate(found) if guessed in item.roles and item.kind in ("mark", "position")]
+    if not guesses or any(item.kind not in _BARE and "copula" not in item.roles for item in found):
+        return False
+    if guessed == "foreign" and sum(item.kind == "mark" for item in found) == 1:
+        return False
+    opening = next(at for at, item in enumerate(found) if item.kind in ("mark", "position"))
+    if all(item.kind in _BARE for item in found[opening:]):
+        return True
+    if guessed == "initials":
+        return False
+    return all(found[at].kind == "position" or _is_led_up_to(found, at) for at in guesses)
+
+
+def _is_led_up_to(found: Sequence[Item], at: int) -> bool:
+    return bool(at) and ("article" in found[at - 1].roles or is_kind(found, before(found, at), "position", "fix"))
 
 
 def _reading(text: str, found: Sequence[Item], order: Sequence[Position], asking: Asking) -> Reading:
     kinds = {item.kind for item in found}
     if asking == "note":
         return _note(text, found, order, kinds)
-    if asking == "best" and (_is_nothing(found) or ({"nothing", "best"} <= kinds and not kinds & _POINTING)):
+    if asking == "best" and (is_nothing(found) or ({"nothing", "best"} <= kinds and not kinds & _POINTING)):
         return Reading()
     if asking == "best" and not kinds & {"mark", "best", "bad", "negated", "stranger", "mixed"}:
-        return Reading(best=_pointed_at(found))
+        return Reading(best=pointed_at(found), note=aside(text, found))
     return _answer(text, found, order, asking)
 
 
@@ -105,13 +139,13 @@ _POINTING = frozenset(("position", "all", "mark", "bad", "negated", "stranger", 
 def _note(text: str, found: Sequence[Item], order: Sequence[Position], kinds: set[str]) -> Reading:
     """A note is kept as it was written, unless the reply says "nothing" or is plainly an answer to something else."""
     wordy = bool(kinds & _WORDY)
-    if _is_nothing(found, "closing"):
+    if is_nothing(found, "closing"):
         return Reading()
     if wordy and not ("fix" in kinds and (_has_number(found) or {"position", "mark"} <= kinds)):
         return Reading(note=text.strip())
     if kinds & {"mark", "best", "bad"}:
         return _answer(text, found, order, "note")
-    if kinds <= {"yes", *_SAYS_NOTHING} and "yes" in kinds:
+    if kinds <= {"yes", *SAYS_NOTHING} and "yes" in kinds:
         raise Unbound  # there is something to say, but not what
     if not any(character.isalnum() or ord(character) > _EMOJI for character in text):
         raise Unbound
@@ -119,55 +153,11 @@ def _note(text: str, found: Sequence[Item], order: Sequence[Position], kinds: se
 
 
 _WORDY = frozenset(("word", "other", "worst", "quality", "half"))
-_NOTHING_MORE = frozenset(
-    ("filler", "letter", "because", "symbol", "comma", "stop", "newline", "pause", "fix", "quality", "article", "not")
-)
 _EMOJI = 0x2000
-
-
-def _is_nothing(found: Sequence[Item], *also: str) -> bool:
-    """Whether the reply says that there is nothing to say, or only words of the roles `also`."""
-    roles = {"nothing", *also}
-    silent = [item for item in found if item.kind == "nothing" or item.roles & roles]
-    return bool(silent) and all(item in silent or item.kind in _NOTHING_MORE for item in found)
 
 
 def _has_number(found: Iterable[Item]) -> bool:
     return any(item.kind == "mark" and isinstance(item.value, int) for item in found)
-
-
-def _pointed_at(found: Sequence[Item]) -> Position | None:
-    """The best position of a reply that only points at it; None where it says that there is none.
-
-    Raises:
-        Unbound: it points at several, or says something else.
-    """
-    named = [at for at, item in enumerate(found) if item.kind == "position"]
-    if not named:
-        if _is_nothing(found) or any(item.kind == "nothing" for item in found):
-            return None
-        raise Unbound
-    if {"all", "except"} <= {item.kind for item in found}:
-        raise Unbound  # "everything but up" is no best
-    fixed = [at for at in named if any(item.kind == "fix" for item in found[named[0] : at])]
-    named = fixed or named
-    alone = [at for at in named if not any(found[i].kind in ("word", "worst", "other") for i in clause(found, at))]
-    pointed = {single(found[at]) for at in (alone or named)}
-    if any(_is_doubted(found, at) for at in (alone or named)):
-        raise Unbound
-    if len(pointed) != 1 or any(found[i].kind == "worst" for at in (alone or named) for i in clause(found, at)):
-        raise Unbound
-    return pointed.pop()
-
-
-def _is_doubted(found: Sequence[Item], at: int) -> bool:
-    """Whether a position is only asked about or refused: "not sure, left?", "left no"."""
-    following = after(found, at)
-    if following is None:
-        return False
-    unsure = any(item.roles & {"nothing", "hedge"} for item in found[:at])
-    refused = found[following].kind in ("nothing", "not") and after(found, following) is None
-    return refused or (unsure and found[following].kind == "ask")
 
 
 def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking: Asking) -> Reading:
@@ -178,37 +168,15 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
     """
     if any(item.kind in ("bad", "negated", "mixed") or _is_strange(found, at) for at, item in enumerate(found)):
         raise Unbound
-    picks = choices(found) or _trailing_choice(found, len(order))
+    picks = choices(found) or trailing_choice(found, len(order))
     if not picks and asking == "best":
-        picks = _leading_choice(found)
-    best = _last_word(picks, found)
+        picks = leading_choice(found)
+    best = last_word(picks, found)
     pairs, ratings = bound(found, picks, order, asking if isinstance(asking, Position) else None)
     if not ratings and best is None:
         raise Unbound
-    note = remark(text, found, used(pairs, picks), reasons=asking == "all")
+    note = remark(text, found, used(pairs, picks), reasons=asking == "all", qualities=asking != "best")
     return Reading(ratings=ratings, best=best, note=note)
-
-
-def _trailing_choice(found: Sequence[Item], places: int) -> list[Choice]:
-    """A lone position after a mark for each place of the night ("4 3 5 2 4 left") is the best."""
-    said = [at for at, item in enumerate(found) if item.kind not in _SAYS_NOTHING]
-    kinds = [found[at].kind for at in said]
-    if kinds != ["mark"] * places + ["position"] or not all(type(found[at].value) is int for at in said[:-1]):
-        return []
-    return [Choice(single(found[said[-1]]), said[-1], said[-1], said[-1])]
-
-
-def _leading_choice(found: Sequence[Item]) -> list[Choice]:
-    """A lone position where the best was asked for, before marks of other positions: "down. And up was a 3"."""
-    said = [at for at, item in enumerate(found) if item.kind not in _SAYS_NOTHING]
-    kinds = [found[at].kind for at in said]
-    ended = any(item.kind in ("stop", "newline") for item in found[said[0] : said[1]]) if len(said) > 1 else False
-    if not ended or kinds[0] != "position" or kinds.count("position") != kinds.count("mark") + 1:
-        return []
-    return [Choice(single(found[said[0]]), said[0], said[0], said[0])]
-
-
-_SAYS_NOTHING = QUIET | {"comma", "stop", "newline", "and"}
 
 
 def _is_strange(found: Sequence[Item], at: int) -> bool:
@@ -217,13 +185,3 @@ def _is_strange(found: Sequence[Item], at: int) -> bool:
         return False
     near = [found[i].kind for i in (before(found, at), after(found, at)) if i is not None]
     return "word" not in near or "mark" in near
-
-
-def _last_word(picks: Sequence[Choice], found: Sequence[Item]) -> Position | None:
-    """The best position; of two that differ the later, if a correction stands between."""
-    best = {pick.position for pick in picks}
-    if len(best) < 2:  # noqa: PLR2004
-        return next(iter(best), None)
-    if any(item.kind == "fix" for item in found[picks[-2].at : picks[-1].at]):
-        return picks[-1].position
-    raise Unbound

@@ -2,6 +2,7 @@
 
 from collections.abc import Collection, Iterator, Sequence
 
+from coachbot.reading.choosing import clause
 from coachbot.reading.items import Item
 
 _JOINTS = frozenset(
@@ -25,17 +26,34 @@ _MEANT = frozenset(("word", "other", "number", "hedge"))
 _SENTENCE = 3
 
 
-def remark(text: str, found: Sequence[Item], used: Collection[int], *, reasons: bool) -> str | None:
+def remark(text: str, found: Sequence[Item], used: Collection[int], *, reasons: bool, qualities: bool) -> str | None:
     """The words of `text` outside the items `used`, as they were written; None if they say nothing of weight.
 
-    `reasons` tells whether a mere reason ("because it tickled") is worth keeping.
+    `reasons` tells whether a mere reason ("because it tickled") is worth keeping, `qualities` whether mere praise or
+    blame is ("left was good").
     """
     parts = []
-    for run in _runs(found, used):
+    for run in _runs(found, {*used, *_excuses(found)}):
         said = _trimmed(run)
-        if _weighs(said) and (reasons or run[0].kind != "because") and (len(said) > 1 or _is_weighty(run, said)):
+        if not reasons and run and run[0].kind == "because":
+            continue
+        if _weighs(said, qualities=qualities) and (len(said) > 1 or _is_weighty(run, said)):
             parts.append(text[said[0].start : said[-1].end])
     return " ".join(parts) or None
+
+
+def aside(text: str, found: Sequence[Item]) -> str | None:
+    """What is told of the one position that a reply points at, in a part of its own: "left, it just slides"."""
+    named = next((at for at, item in enumerate(found) if item.kind == "position"), len(found))
+    rest = found[named + 1 :]
+    if not rest or rest[0].kind not in ("comma", "stop", "newline") or any(i.kind == "position" for i in rest):
+        return None
+    return remark(text, [*found[:named], *rest], range(named + 1), reasons=False, qualities=False)
+
+
+def _excuses(found: Sequence[Item]) -> set[int]:
+    """The items of each clause that only says why something is put right: "my thumb slipped, center is 1"."""
+    return {i for at, item in enumerate(found) if "slip" in item.roles for i in clause(found, at)}
 
 
 def _runs(found: Sequence[Item], used: Collection[int]) -> Iterator[list[Item]]:
@@ -60,7 +78,7 @@ def _ends(run: Sequence[Item]) -> bool:
 def _is_told(run: Sequence[Item]) -> bool:
     """Whether a stretch is a tale of two parts ("it was scary but I did it"), and not what leads up to a mark."""
     turn = next((at for at, item in enumerate(run) if item.kind == "except"), None)
-    return turn is not None and _weighs(run[:turn])
+    return turn is not None and _weighs(run[:turn], qualities=True)
 
 
 def _trimmed(run: Sequence[Item]) -> list[Item]:
@@ -77,6 +95,7 @@ def _is_weighty(run: Sequence[Item], said: Sequence[Item]) -> bool:
     return "weighty" in said[0].roles or run[0].kind == "label"
 
 
-def _weighs(run: Sequence[Item]) -> bool:
+def _weighs(run: Sequence[Item], *, qualities: bool) -> bool:
     kinds = [item.kind for item in run]
-    return any(kind in _MEANT for kind in kinds) or (bool({"quality", "worst"} & {*kinds}) and len(kinds) >= _SENTENCE)
+    judged = "worst" in kinds or (qualities and "quality" in kinds)
+    return any(kind in _MEANT for kind in kinds) or (judged and len(kinds) >= _SENTENCE)

@@ -23,6 +23,8 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
             settled = _skip(_no(settled, at), at)
     settled = corrected(settled, places)
     for kind, judge in _JUDGES.items():
+        if not any(item.kind == kind for item in settled):
+            continue
         at = 0
         while at < len(settled):
             if settled[at].kind == kind:
@@ -144,7 +146,10 @@ _SINGLE = tuple((position,) for position in Position)
 
 
 def _limit(found: list[Item], at: int) -> list[Item]:
-    """No mark is told by "more than 3"; "better than yesterday" is a remark."""
+    """No mark is told by "more than 3"; "better than yesterday" and "better than left" are remarks."""
+    compared = after(found, at, {"filler"})
+    if is_kind(found, compared, "position") and compared is not None and any(item.kind == "mark" for item in found):
+        return become(become(found, compared, "word"), at, "word")
     return become(found, at, "bad" if is_number(found, after(found, at)) else "word")
 
 
