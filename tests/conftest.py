@@ -29,8 +29,13 @@ SERVER = os.environ.get("COACHBOT_TEST_POSTGRES", "postgresql+psycopg://root@127
 
 @pytest.fixture(autouse=True)
 def _logging_as_it_was() -> Iterator[None]:
-    """Whatever a test, or a command that it runs, does to logging ends with it."""
+    """Whatever a test, or a command that it runs, does to logging ends with it.
+
+    A traceback is printed plainly: as structlog would have it, drawn with every variable, one takes seconds.
+    """
     handlers = logging.getLogger().handlers[:]
+    plain = structlog.dev.ConsoleRenderer(colors=False, exception_formatter=structlog.dev.plain_traceback)
+    structlog.configure(processors=[structlog.processors.add_log_level, plain])
     yield
     logging.getLogger().handlers[:] = handlers
     structlog.reset_defaults()

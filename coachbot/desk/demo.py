@@ -133,9 +133,9 @@ class Cast:
         self._count = 0
         self._looks = 0
         silent = RehearsalChannel(self._clock)
-        sender = replace(
-            coachbot.sender, channels=dict.fromkeys((*coachbot.channels, channel), silent), clock=self._clock
-        )
+        channels = dict.fromkeys((*coachbot.channels, channel), silent)
+        files = NoFiles(coachbot.store)
+        sender = replace(coachbot.sender, channels=channels, clock=self._clock, files=files)
         inbox = replace(coachbot.inbox, clock=self._clock)
         heartbeat = replace(coachbot.heartbeat, clock=self._clock)
         self._coachbot = replace(coachbot, sender=sender, inbox=inbox, heartbeat=heartbeat, clock=self._clock)

@@ -4,7 +4,7 @@ import tempfile
 from collections import defaultdict
 from collections.abc import AsyncIterator, Collection
 from contextlib import asynccontextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 
@@ -77,7 +77,7 @@ class Stage:
     texts: RehearsalChannel
     """The phones that have text messages only: those named in `texting`."""
     clock: HandClock
-    case_id: int
+    case_id: int = 0
     codes: dict[Role, str] = field(default_factory=dict)
     texting: frozenset[str] = frozenset()
     spoken: defaultdict[str, list[Spoken]] = field(default_factory=lambda: defaultdict(list))
@@ -162,20 +162,27 @@ async def cast(
     store: Store, wanted: Family = FAMILY, *, start: datetime = START, texting: Collection[str] = ()
 ) -> Stage:
     """Put an enrolled family and two clinicians on duty on stage, over an open store."""
+    stage = await empty(store, start=start, texting=texting)
+    now = stage.clock.now
+
+    def enrolled(tx: Transaction) -> Enrolled:
+        for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):
+            channel = stage.texts if phone in texting else stage.phones
+            tx.clinicians.add(name, now, role="lead", duty=duty, reach=(channel.name, phone))
+        usual = Protocol(emergency_number=EMERGENCY_NUMBER)
+        defaults.write(tx, defaults.Defaults(zone=wanted.zone, protocol=usual))
+        return enrol(tx, wanted, emergency_number=EMERGENCY_NUMBER, seed=new_seed(tx), now=now)
+
+    done = await store.transact(enrolled)
+    return replace(stage, case_id=done.case.id, codes=dict(done.codes))
+
+
+async def empty(store: Store, *, start: datetime, texting: Collection[str] = ()) -> Stage:
+    """A stage over an open store, with phones and a clock, to which nobody has come yet."""
     clock = HandClock(start.astimezone(UTC))
     phones, texts = RehearsalChannel(clock), RehearsalChannel(clock, name="sms")
     channels = {channel.name: channel for channel in (phones, texts)}
     coachbot = build(store, channels, emergency_number=EMERGENCY_NUMBER, clock=clock)
     for channel in channels.values():
         await channel.start(coachbot.inbox.receive, coachbot.sender.report)
-
-    def enrolled(tx: Transaction) -> Enrolled:
-        for name, duty, phone in ((ON_CALL_NAME, "on_call", CLINICIAN), (BACKUP_NAME, "backup", BACKUP)):
-            channel = texts if phone in texting else phones
-            tx.clinicians.add(name, clock.now, role="lead", duty=duty, reach=(channel.name, phone))
-        usual = Protocol(emergency_number=EMERGENCY_NUMBER)
-        defaults.write(tx, defaults.Defaults(zone=wanted.zone, protocol=usual))
-        return enrol(tx, wanted, emergency_number=EMERGENCY_NUMBER, seed=new_seed(tx), now=clock.now)
-
-    done = await store.transact(enrolled)
-    return Stage(coachbot, phones, texts, clock, done.case.id, dict(done.codes), frozenset(texting))
+    return Stage(coachbot, phones, texts, clock, texting=frozenset(texting))

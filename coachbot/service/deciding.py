@@ -39,7 +39,7 @@ class Deciding:
             Change(old=case, new=decision.case, event=event, due_at=due_at(decision.case))
             for (case, event), decision in zip(pairs, decisions, strict=True)
         ]
-        tx.cases.save_many(changes, now)
+        tx.cases.save(changes, now)
         envelopes: list[Envelope] = []
         for decision in decisions:
             for action in decision.actions:

@@ -100,16 +100,12 @@ class Cases:
         """Which cases were changed after then."""
         return list(self._connection.execute(select(cases.c.id).where(cases.c.changed_at > at)).scalars())
 
-    def save(self, old: Case, new: Case, event: Event, now: datetime, due_at: datetime | None) -> None:
-        """Keep what `event` made of a case that was loaded here, with a row of its history.
+    def save(self, changes: Sequence[Change], now: datetime) -> None:
+        """Keep what events made of cases that were loaded here, each of another case, with a row of its history.
 
         Raises:
-            StaleCaseError: if it was not loaded here, or has been changed since.
+            StaleCaseError: if one was not loaded here, or has been changed since.
         """
-        self.save_many([Change(old=old, new=new, event=event, due_at=due_at)], now)
-
-    def save_many(self, changes: Sequence[Change], now: datetime) -> None:
-        """Keep many changes at once, each of another case; like `save`."""
         if not changes:
             return
         rows = [self._row(change, now) for change in changes]

@@ -162,10 +162,6 @@ class Messages:
         waits = messages.c.unread_at.is_not(None) & messages.c.read_at.is_(None)
         return self._select(select(messages).where(waits).order_by(messages.c.unread_at, messages.c.id))
 
-    def unsettled(self, limit: int) -> list[Message]:
-        """What was received but never decided, because the program stopped in between; oldest first."""
-        return self._select(select(messages).where(messages.c.outcome.is_(None)).order_by(messages.c.id).limit(limit))
-
     def of_case(self, case_id: int) -> list[Message]:
         """All that was received of a case, in order."""
         return self._select(select(messages).where(messages.c.case_id == case_id).order_by(messages.c.id))

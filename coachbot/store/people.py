@@ -9,10 +9,8 @@ from sqlalchemy import ColumnElement, Connection, Row, Select, Table, and_, bind
 
 from coachbot.coach.case import Role
 from coachbot.programme.protocol import Who
-from coachbot.store.envelopes import Status, recipient
-from coachbot.store.outbox import WAITING
 from coachbot.store.sealing import Purpose, Sealer
-from coachbot.store.tables import clinicians, contacts, invites, outbox
+from coachbot.store.tables import clinicians, contacts, invites
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,12 +66,6 @@ class People:
         query = select(contacts.c.channel, contacts.c.address).where(contacts.c.id == contact_id)
         row = self._connection.execute(query).first()
         return (row.channel, self._sealer.open(Purpose.ADDRESS, row.address).decode()) if row else None
-
-    def deactivate(self, contact_id: int, now: datetime) -> None:
-        """Never write there again: nothing is found by the address any more, and what waits for it is taken back."""
-        self._connection.execute(contacts.update().where(contacts.c.id == contact_id), {"active": False})
-        waiting = and_(outbox.c.recipient == recipient(contact_id=contact_id), outbox.c.status == WAITING)
-        self._connection.execute(outbox.update().where(waiting), {"status": Status.CANCELLED, "settled_at": now})
 
 
 class InviteFault(StrEnum):

@@ -202,7 +202,6 @@ messages = Table(
     Column("read_at", Instant),
     Column("read_by", Text),
     UniqueConstraint("channel", "channel_id"),
-    _partial("ix_messages_unsettled", "id", where="outcome IS NULL"),
     _partial("ix_messages_unread", "unread_at", where="unread_at IS NOT NULL AND read_at IS NULL"),
     CheckConstraint("(read_at IS NULL) = (read_by IS NULL)", name="read"),
     sqlite_autoincrement=True,

@@ -24,7 +24,7 @@ from coachbot.coach.actions import Urgency
 from coachbot.coach.events import Outcome, Pressed, Ticked
 from coachbot.store import Change, Envelope, Store, Transaction
 from coachbot.store.tables import cases, history, messages, nights, outbox
-from helpers.cases import EVENING, MINUTE, draft, with_night
+from helpers.cases import EVENING, MINUTE, draft, save, with_night
 
 REPLIES = 2000
 TEXT = "Tonight: center, left, right, up, down. Sit up straight, small sip, look where the picture looks. " * 3
@@ -39,7 +39,7 @@ def reply(number: int, case_id: int, tx: Transaction) -> None:
     message = tx.messages.receive("chat", str(number), "777", text="4", button=None, at=EVENING)
     assert message
     case = tx.cases.load(case_id)
-    tx.cases.save(case, case, Pressed(contact=1, data="rate:1:up:4", message=message), EVENING, EVENING)
+    save(tx, case, case, Pressed(contact=1, data="rate:1:up:4", message=message), EVENING)
     said = Envelope(case_id=case_id, key=f"say:{number}", urgency=Urgency.REPLY, text=TEXT, contact_id=case_id)
     tx.outbox.add([said], EVENING)
 
@@ -136,7 +136,7 @@ def wave_chunk(tx: Transaction) -> int:
     """What the heartbeat does for some families, without the deciding."""
     due = tx.cases.claim_due(EVENING, CHUNK)
     changes = [Change(old=one, new=with_night(one), event=Ticked(), due_at=EVENING + timedelta(days=1)) for one in due]
-    tx.cases.save_many(changes, EVENING)
+    tx.cases.save(changes, EVENING)
     late = EVENING + timedelta(hours=2)
     prompts = [
         Envelope(case_id=one.id, key="n:1", urgency=Urgency.PROMPT, text=TEXT, contact_id=one.id, expires=late)

@@ -12,20 +12,19 @@ from coachbot.desk import accounts, app
 from coachbot.desk.wording import Wording
 from coachbot.settings import Settings
 from coachbot.store import Store
-from coachbot.voice.catalogue import Catalogue
 from conftest import KEY
-from helpers.desk_bench import ORIGIN, Bench, Browser, Clock, Family, SignedIn, practised_twice
+from helpers.desk_bench import ORIGIN, Bench, Browser, Clock, Family, SignedIn, practising
+from helpers.played import texts_read_once
 
-_texts, _wording = cache(Catalogue.load), cache(Wording.load)
+_wording = cache(Wording.load)
 
 
 @pytest.fixture(scope="module", autouse=True)
 def quick() -> Iterator[None]:
     """Texts are read once for all tests, and passwords hashed with the least work: neither changes a promise."""
-    texts, wording = _texts(), _wording()
+    wording = _wording()
     hasher = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(Catalogue, "load", lambda **_: texts)
+    with pytest.MonkeyPatch.context() as patch, texts_read_once():
         patch.setattr(app, "Wording", type("Read", (), {"load": staticmethod(lambda: wording)}))
         patch.setattr(accounts, "_hasher", hasher)
         patch.setattr(accounts, "_nobody", cache(lambda: hasher.hash("nobody's")))
@@ -69,4 +68,4 @@ def signed_in(bench: Bench) -> SignedIn:
 @pytest.fixture
 def family(bench: Bench) -> Family:
     """A family that has practised two nights, one swallow of which did not go down."""
-    return practised_twice(bench)
+    return practising(bench, nights=("43544", "53-24"))

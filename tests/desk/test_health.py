@@ -12,7 +12,7 @@ from coachbot.channels.base import Ending, Receipt
 from coachbot.coach.actions import Urgency
 from coachbot.desk.probe import Probe
 from coachbot.store import Envelope, Store, UnavailableError
-from helpers.desk_bench import Bench, practising, run
+from helpers.desk_bench import Bench, learns, practising, run
 
 GRAVE = "she is choking and cannot breathe"
 THROUGH_A_PROXY = ({"x-forwarded-for": "203.0.113.9"}, {"via": "1.1 caddy"}, {"forwarded": "for=203.0.113.9"})
@@ -100,7 +100,7 @@ def test_metrics_count_what_happened_and_show_what_waits(bench: Bench) -> None:
     """Format: Prometheus text exposition, by `prometheus_client.parser`; names end in units, counters in _total."""
     before = metrics(bench.client().get("/metrics"))
     assert before["coachbot_alerts_unacknowledged", "emergency"] == 0
-    family = practising(bench)
+    family = learns(bench)
     bench.phones.fail(*[Receipt(ending=Ending.SENT)] * 2, Receipt(ending=Ending.GONE))
     family.says(GRAVE)
     bench.coachbot.store.run(

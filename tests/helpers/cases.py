@@ -4,9 +4,11 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 
 from coachbot.coach.case import Alert, Case, Child, Night, Status, Swallow
+from coachbot.coach.events import Event, Ticked
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Protocol
 from coachbot.reading.readings import Mark
+from coachbot.store import Change, Transaction
 from coachbot.triage.levels import Level
 
 EVENING = datetime(2026, 3, 2, 19, 30, tzinfo=UTC)
@@ -57,6 +59,11 @@ def with_alert(case: Case, now: datetime = EVENING) -> Case:
     number = len(case.alerts) + 1
     alert = Alert(number=number, level=Level.EMERGENCY, category="choking", evidence=evidence, raised=now)
     return replace(case, alerts=(*case.alerts, alert))
+
+
+def save(tx: Transaction, old: Case, new: Case, event: Event | None = None, due_at: datetime | None = None) -> None:
+    """Keep one case in place of what was loaded."""
+    tx.cases.save([Change(old=old, new=new, event=event or Ticked(), due_at=due_at)], EVENING)
 
 
 def on_day(case: Case, number: int, day: date) -> Case:

@@ -20,6 +20,7 @@ from coachbot.store import Store, Transaction, UnavailableError
 from coachbot.store.tables import cases, outbox
 from coachbot.voice.catalogue import Catalogue
 from helpers.laws import Phone, broken_laws
+from service.conftest import first_words
 
 CHOKING = "she is choking and cant breathe"
 HOUR = timedelta(hours=1)
@@ -42,6 +43,14 @@ def words(monkeypatch: pytest.MonkeyPatch) -> Counter[str]:
 
     monkeypatch.setattr(RehearsalChannel, "write", noting)
     return taken
+
+
+@pytest.fixture
+def practising(practising: Stage, words: Counter[str]) -> Stage:
+    """The same family, whether it was played just now or brought back."""
+    words.clear()
+    words.update(first_words(practising))
+    return practising
 
 
 def arrived(stage: Stage) -> dict[Phone, Counter[str]]:

@@ -4,10 +4,12 @@ from collections import Counter
 from datetime import timedelta
 
 import pytest
+from sqlalchemy import select
 
 from coachbot.coach.case import Role, State
 from coachbot.rehearsal.stage import CHILD, CLINICIAN, PARENT, Stage
 from coachbot.store import Message
+from coachbot.store.tables import messages
 
 CHOKING = "she is choking and cant breathe"
 FLOOD = 60
@@ -96,5 +98,6 @@ async def test_guessing_from_all_sides_leaves_each_one_try(stage: Stage) -> None
 
     await stage.write(PARENT, stage.codes[Role.PARENT])
     assert [contact.role for contact in stage.case.contacts] == [Role.PARENT]
-    settled = stage.coachbot.store.run(lambda tx: tx.messages.unsettled(500))
-    assert settled == []
+    outcomes = stage.coachbot.store.run(lambda tx: tx._connection.execute(select(messages.c.outcome)).scalars().all())
+    assert len(outcomes) > 100
+    assert None not in outcomes

@@ -7,13 +7,14 @@ from datetime import timedelta
 import pytest
 from sqlalchemy import delete, update
 
-from coachbot.coach.case import Role
 from coachbot.rehearsal.stage import CHILD, CLINICIAN, PARENT, Stage
-from coachbot.store import Transaction
+from coachbot.store import Store, Transaction
 from coachbot.store.documents import encode
 from coachbot.store.sealing import Purpose
 from coachbot.store.tables import cases, messages, outbox
 from helpers.laws import Phone, broken_laws
+from helpers.played import played
+from service.conftest import first_words, to_the_end_of_the_lesson
 
 CHOKING = "she is choking and cant breathe"
 SPOKEN = (CHOKING, "grandma baked a cake")
@@ -26,17 +27,22 @@ def store_url(sqlite_url: str) -> str:
 
 
 @pytest.fixture
-async def told(practising: Stage) -> tuple[Stage, dict[Phone, Counter[str]], Counter[str]]:
+async def told(store: Store) -> tuple[Stage, dict[Phone, Counter[str]], Counter[str]]:
     """A family that had a prompt and an alarm, what arrived on the phones, and what was written."""
-    await practising.to_bedtime()
-    for words in SPOKEN:
-        await practising.write(PARENT, words)
+    stage = await played(store, up_to_the_alarm)
     arrived = {
         ("rehearsal", phone): Counter(one.sent.text.strip() for one in spoken if one.sent)
-        for phone, spoken in practising.spoken.items()
+        for phone, spoken in stage.spoken.items()
     }
-    codes = practising.codes
-    return practising, arrived, Counter([*SPOKEN, f"/start {codes[Role.PARENT]}", codes[Role.CHILD], "yes"])
+    return stage, arrived, Counter([*SPOKEN, *first_words(stage)])
+
+
+async def up_to_the_alarm(stage: Stage) -> None:
+    """From the invitation on."""
+    await to_the_end_of_the_lesson(stage)
+    await stage.to_bedtime()
+    for words in SPOKEN:
+        await stage.write(PARENT, words)
 
 
 Told = tuple[Stage, dict[Phone, Counter[str]], Counter[str]]

@@ -16,6 +16,8 @@ from coachbot.settings import Settings
 from coachbot.store import NoSuchCaseError, Store, Tombstone
 from conftest import KEY
 from helpers.kept import kept, sealed
+from helpers.played import played
+from service.conftest import to_the_end_of_the_lesson
 
 YEAR = timedelta(days=365)
 NAME = "Noor"
@@ -28,15 +30,20 @@ def retention(stage: Stage, keep: timedelta | None = YEAR) -> Retention:
 
 
 @pytest.fixture
-async def ended(practising: Stage) -> Stage:
+async def ended(store: Store) -> Stage:
     """The family's programme was ended by the clinician, and all messages have gone."""
-    await practising.write(PARENT, WORDS)
-    store, deciding, now = practising.coachbot.store, practising.coachbot.deciding, practising.clock.now
+    return await played(store, to_the_end)
+
+
+async def to_the_end(stage: Stage) -> None:
+    """From the invitation on."""
+    await to_the_end_of_the_lesson(stage)
+    await stage.write(PARENT, WORDS)
+    store, deciding, now = stage.coachbot.store, stage.coachbot.deciding, stage.clock.now
     event = Ended(by=ON_CALL_NAME, note="moved away")
-    await store.transact(lambda tx: deciding.happen(tx, tx.cases.load(practising.case_id), event, now))
-    await practising.forward(timedelta(minutes=1))
-    assert practising.case.state is State.WITHDRAWN
-    return practising
+    await store.transact(lambda tx: deciding.happen(tx, tx.cases.load(stage.case_id), event, now))
+    await stage.forward(timedelta(minutes=1))
+    assert stage.case.state is State.WITHDRAWN
 
 
 async def test_a_family_is_erased_when_its_time_is_over_and_not_before(ended: Stage) -> None:

@@ -6,30 +6,41 @@ import pytest
 
 from coachbot.channels.base import Ending, Incoming, Part, Receipt, Report
 from coachbot.coach.case import Role, State, Status
-from coachbot.rehearsal.stage import BACKUP, CHILD, CLINICIAN, FAMILY, ON_CALL_NAME, PARENT, Stage, cast
+from coachbot.rehearsal.stage import BACKUP, CHILD, CLINICIAN, FAMILY, ON_CALL_NAME, PARENT, Stage
 from coachbot.service.enrolling import Family, enrol
 from coachbot.store import Message, Store, Transaction
 from coachbot.voice.gsm import segments
+from helpers.played import played
+
+TEXTING = (PARENT, CLINICIAN, BACKUP)
 
 
 @pytest.fixture
 async def stage(store: Store) -> Stage:
     """A family whose parent and clinicians have text messages only; the child has a chat. The parent has agreed."""
-    made = await cast(store, texting=(PARENT, CLINICIAN, BACKUP))
-    await made.write(PARENT, made.codes[Role.PARENT].lower().replace("-", " "))
-    await made.write(CHILD, made.codes[Role.CHILD])
-    await made.write(PARENT, "Yes")
-    return made
+    return await played(store, agree, texting=TEXTING)
 
 
 @pytest.fixture
-async def practising(stage: Stage) -> Stage:
+async def practising(store: Store) -> Stage:
     """The same family with the lesson behind it, all of it typed."""
+    return await played(store, learn, texting=TEXTING)
+
+
+async def agree(stage: Stage) -> None:
+    """Codes and consent."""
+    await stage.write(PARENT, stage.codes[Role.PARENT].lower().replace("-", " "))
+    await stage.write(CHILD, stage.codes[Role.CHILD])
+    await stage.write(PARENT, "Yes")
+
+
+async def learn(stage: Stage) -> None:
+    """Up to the end of the lesson."""
+    await agree(stage)
     await stage.to_bedtime()
     for _ in range(9):
         await stage.write(PARENT, "next")
     await stage.write(PARENT, "yes")
-    return stage
 
 
 def heard(stage: Stage, phone: str = PARENT) -> str:
@@ -278,17 +289,22 @@ def sibling(tx: Transaction, stage: Stage) -> dict[Role, str]:
 
 
 @pytest.fixture
-async def siblings(practising: Stage) -> Stage:
+async def siblings(store: Store) -> Stage:
     """Two children's nights on one number, both open."""
-    codes = practising.coachbot.store.run(lambda tx: sibling(tx, practising))
-    await practising.write(PARENT, codes[Role.PARENT])
-    await practising.write(PARENT, "yes Mika")
-    await practising.to_bedtime()
+    return await played(store, learn_twice, texting=TEXTING)
+
+
+async def learn_twice(stage: Stage) -> None:
+    """Up to a night of both."""
+    await learn(stage)
+    codes = stage.coachbot.store.run(lambda tx: sibling(tx, stage))
+    await stage.write(PARENT, codes[Role.PARENT])
+    await stage.write(PARENT, "yes Mika")
+    await stage.to_bedtime()
     for _ in range(9):
-        await practising.write(PARENT, "next Mika")
-    await practising.write(PARENT, "yes Mika")
-    await practising.to_bedtime()
-    return practising
+        await stage.write(PARENT, "next Mika")
+    await stage.write(PARENT, "yes Mika")
+    await stage.to_bedtime()
 
 
 def marks(stage: Stage) -> dict[str, list[object]]:

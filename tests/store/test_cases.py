@@ -13,7 +13,7 @@ from coachbot.programme.positions import Position
 from coachbot.reading.readings import Word
 from coachbot.store import Change, LawError, NoSuchCaseError, StaleCaseError, Store, Transaction
 from coachbot.store.tables import alerts, cases, nights, swallows
-from helpers.cases import EVENING, MINUTE, draft, on_day, with_alert, with_mark, with_night
+from helpers.cases import EVENING, MINUTE, draft, on_day, save, with_alert, with_mark, with_night
 
 
 def add(store: Store, case: Case | None = None, due_at: datetime | None = None) -> Case:
@@ -23,7 +23,7 @@ def add(store: Store, case: Case | None = None, due_at: datetime | None = None) 
 
 def change(store: Store, new: Case, event: Event | None = None, due_at: datetime | None = None) -> None:
     """Load the case and keep `new` in its place."""
-    store.run(lambda tx: tx.cases.save(tx.cases.load(new.id), new, event or Ticked(), EVENING, due_at))
+    store.run(lambda tx: save(tx, tx.cases.load(new.id), new, event, due_at))
 
 
 def load(store: Store, case_id: int) -> Case:
@@ -180,7 +180,7 @@ def test_a_case_that_was_not_loaded_here_cannot_be_saved(store: Store) -> None:
     case = add(store)
 
     with pytest.raises(StaleCaseError, match="not loaded"):
-        store.run(lambda tx: tx.cases.save(case, with_night(case), Ticked(), EVENING, None))
+        store.run(lambda tx: save(tx, case, with_night(case)))
 
 
 def test_a_case_changed_under_our_hands_cannot_be_saved(store: Store) -> None:
@@ -190,7 +190,7 @@ def test_a_case_changed_under_our_hands_cannot_be_saved(store: Store) -> None:
     def work(tx: Transaction) -> None:
         loaded = tx.cases.load(case.id)
         tx._connection.execute(update(cases).values(version=cases.c.version + 1))
-        tx.cases.save(loaded, with_night(loaded), Ticked(), EVENING, None)
+        save(tx, loaded, with_night(loaded))
 
     with pytest.raises(StaleCaseError, match="changed by somebody else"):
         store.run(work)
@@ -204,7 +204,7 @@ def test_many_are_saved_as_one_would_be(store: Store) -> None:
     def wave(tx: Transaction) -> None:
         claimed = tx.cases.claim_due(EVENING, 10)
         changes = [Change(old=old, new=with_night(old), event=Ticked(), due_at=None) for old in claimed]
-        tx.cases.save_many(changes, EVENING)
+        tx.cases.save(changes, EVENING)
 
     store.run(wave)
 
@@ -217,7 +217,7 @@ def test_an_error_keeps_nothing(store: Store) -> None:
     case = add(store)
 
     def work(tx: Transaction) -> None:
-        tx.cases.save(tx.cases.load(case.id), with_night(case), Ticked(), EVENING, None)
+        save(tx, tx.cases.load(case.id), with_night(case))
         raise ZeroDivisionError
 
     with pytest.raises(ZeroDivisionError):

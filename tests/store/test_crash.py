@@ -6,7 +6,10 @@ import subprocess
 import sys
 from pathlib import Path
 
+from sqlalchemy import select
+
 from coachbot.store import Store, Transaction
+from coachbot.store.tables import messages
 from conftest import KEY
 
 WRITER = """
@@ -47,7 +50,7 @@ def test_what_was_acknowledged_outlives_the_process(store_url: str) -> None:
     store = Store.open(store_url, KEY)
 
     def kept(tx: Transaction) -> list[str]:
-        return [one.channel_id for one in tx.messages.unsettled(100_000)]
+        return list(tx._connection.execute(select(messages.c.channel_id)).scalars())
 
     channel_ids = store.run(kept)
     store.close()

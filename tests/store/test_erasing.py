@@ -12,7 +12,7 @@ from coachbot.coach.events import Outcome, Replied
 from coachbot.programme.positions import Position
 from coachbot.store import Envelope, NoSuchCaseError, Note, Store, Tombstone, Transaction
 from coachbot.store.tables import metadata
-from helpers.cases import CHILD, EVENING, MINUTE, draft, with_alert, with_mark, with_night
+from helpers.cases import CHILD, EVENING, MINUTE, draft, save, with_alert, with_mark, with_night
 from helpers.kept import kept
 
 PHONE = "+351912345678"
@@ -32,7 +32,7 @@ def family(store: Store, phone: str = PHONE, name: str = CHILD) -> int:
         tx.messages.settle(message, "decided", case_id=case.id, contact_id=contact, evidence=(name,))
         new = with_alert(with_mark(with_night(case), Position.UP, 4, note=name))
         event = Replied(contact=contact, text=f"{name} says 4", message=message)
-        tx.cases.save(case, new, event, EVENING, EVENING)
+        save(tx, case, new, event, EVENING)
         tx.notes.add(Note(case_id=case.id, alert=1, at=EVENING, by="Ana", kind="call", words=f"rang {name}"))
         to: dict[str, Any] = {"case_id": case.id, "contact_id": contact}
         tx.outbox.add([Envelope(key="said", urgency=Urgency.REPLY, text=f"Well done {name}", **to)], EVENING)

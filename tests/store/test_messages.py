@@ -45,16 +45,6 @@ def test_a_message_that_comes_twice_is_stored_once(store: Store) -> None:
     assert get(store, first).text == "4"
 
 
-def test_what_was_received_but_not_decided_is_found_again(store: Store) -> None:
-    """Law 5: after a crash the inbox goes on where it stopped, oldest first."""
-    first, second, third = receive(store, "1"), receive(store, "2"), receive(store, "3")
-    assert second
-    store.run(lambda tx: tx.messages.settle(second, "read"))
-
-    assert [one.id for one in store.run(lambda tx: tx.messages.unsettled(10))] == [first, third]
-    assert [one.id for one in store.run(lambda tx: tx.messages.unsettled(1))] == [first]
-
-
 def test_what_became_of_a_message_is_kept(store: Store) -> None:
     """Outcome, whose it was, and what triage found, with the words that decided."""
     case = store.run(lambda tx: tx.cases.add(draft(), EVENING))

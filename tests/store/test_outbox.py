@@ -221,14 +221,6 @@ def test_what_may_ask_to_practise_is_taken_back(store: Store) -> None:
     assert sorted(keys(claim(store))) == ["alert", "prompt", "safety"]
 
 
-def test_nothing_waits_for_a_contact_that_is_never_to_be_written_to(store: Store) -> None:
-    """Law 6: a stranger's chat gets nothing more, not even what waited."""
-    put(store, note("a", to=1), note("b", to=2))
-    store.run(lambda tx: tx.people.deactivate(1, EVENING))
-
-    assert keys(claim(store)) == ["b"]
-
-
 def test_the_backlog_is_told_by_urgency(store: Store) -> None:
     """Health shows how many wait and since when, and nothing where nothing waits."""
     put(store, note("a", urgency=Urgency.PROMPT), now=EVENING - MINUTE)

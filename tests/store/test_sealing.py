@@ -19,7 +19,7 @@ from coachbot.store.rotation import SEALED, Place
 from coachbot.store.sealing import Purpose, Sealer
 from coachbot.store.tables import metadata
 from conftest import KEY
-from helpers.cases import CHILD, EVENING, draft, with_night
+from helpers.cases import CHILD, EVENING, draft, save, with_night
 
 SECRETS = (CHILD, "blue-elephant", "+351912345678", "k7mq-2wxp", "otp-secret")
 """Words that must not stand readable anywhere on the disk."""
@@ -30,7 +30,7 @@ def fill(store: Store) -> int:
     child, words, phone, code, secret = SECRETS
     case = store.run(lambda tx: tx.cases.add(draft(child), EVENING))
     told = Told(by="Ana", text=words)
-    store.run(lambda tx: tx.cases.save(tx.cases.load(case.id), with_night(case), told, EVENING, EVENING))
+    store.run(lambda tx: save(tx, tx.cases.load(case.id), with_night(case), told, EVENING))
     contact = store.run(
         lambda tx: tx.people.add_contact(case.id, Role.PARENT, channel="sms", address=phone, language="en", now=EVENING)
     )

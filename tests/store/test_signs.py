@@ -5,10 +5,10 @@ from datetime import timedelta
 
 from coachbot.coach.actions import Urgency
 from coachbot.coach.case import Contact, Role, State
-from coachbot.coach.events import Outcome, Ticked
+from coachbot.coach.events import Outcome
 from coachbot.store import Envelope, Store, Transaction
 from coachbot.triage import Level
-from helpers.cases import EVENING, MINUTE, draft, with_alert
+from helpers.cases import EVENING, MINUTE, draft, save, with_alert
 
 LEASE = 2 * MINUTE
 
@@ -18,7 +18,7 @@ def alarmed(store: Store) -> int:
 
     def work(tx: Transaction) -> int:
         case = tx.cases.add(draft(), EVENING)
-        tx.cases.save(case, with_alert(case), Ticked(), EVENING, None)
+        save(tx, case, with_alert(case))
         tx.clinicians.add("Ana", EVENING, duty="on_call", reach=("chat", "1"))
         return case.id
 
@@ -82,7 +82,7 @@ def test_a_family_is_unreachable_while_no_adult_s_chat_is_open(store: Store) -> 
 
         def work(tx: Transaction, state: State = state, contacts: tuple[Contact, ...] = contacts) -> int:
             old = tx.cases.load(case.id)
-            tx.cases.save(old, replace(old, state=state, contacts=contacts), Ticked(), EVENING, None)
+            save(tx, old, replace(old, state=state, contacts=contacts))
             return tx.signs.unreachable()
 
         found.append(store.run(work))

@@ -23,7 +23,7 @@ from coachbot.store import (
     UnavailableError,
 )
 from conftest import KEY
-from helpers.cases import EVENING, MINUTE, draft, with_night
+from helpers.cases import EVENING, MINUTE, draft, save, with_night
 
 if TYPE_CHECKING:
     from concurrent.futures import Future
@@ -108,7 +108,7 @@ async def test_the_clock_fifty_replies_and_the_desk_at_once(store: Store) -> Non
     def tick(tx: Transaction) -> int:
         due = tx.cases.claim_due(EVENING, 4)
         changes = [Change(old=one, new=with_night(one), event=Ticked(), due_at=None) for one in due]
-        tx.cases.save_many(changes, EVENING)
+        tx.cases.save(changes, EVENING)
         said = [
             Envelope(case_id=one.id, key="night:1", urgency=Urgency.PROMPT, text="…", contact_id=one.id) for one in due
         ]
@@ -120,7 +120,7 @@ async def test_the_clock_fifty_replies_and_the_desk_at_once(store: Store) -> Non
         assert message
         case = tx.cases.load(cases[number % 10].id)
         event = Pressed(contact=1, data=str(number), message=message)
-        tx.cases.save(case, case, event, EVENING, None if case.nights else EVENING)
+        save(tx, case, case, event, None if case.nights else EVENING)
         tx.messages.settle(message, "decided", case_id=case.id)
 
     ticks = [store.transact(tick) for _ in range(4)]

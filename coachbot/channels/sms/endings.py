@@ -5,7 +5,7 @@ from datetime import timedelta
 from coachbot.channels.base import Ending, Receipt
 
 OK = 0x00
-NOT_BOUND, ALREADY_BOUND, SYSTEM_ERROR = 0x04, 0x05, 0x08
+NOT_BOUND, SYSTEM_ERROR = 0x04, 0x08
 WRONG_SENDER, WRONG_NUMBER = 0x0A, 0x0B
 WRONG_PASSWORD, WRONG_NAME = 0x0E, 0x0F
 QUEUE_FULL, THROTTLED = 0x14, 0x58

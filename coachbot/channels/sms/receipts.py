@@ -7,8 +7,7 @@ from coachbot.channels.base import Ending
 from coachbot.channels.sms.pdus import text
 
 KIND = 0x3C
-RECEIPT = 0x04
-"""In `esm_class`: the bits that say what a deliver_sm is, and a receipt's. Other kinds are no reply either."""
+"""In `esm_class`: the bits that say what a deliver_sm is. A receipt is 0x04; other kinds are no reply either."""
 
 STATES = {2: "DELIVRD", 3: "EXPIRED", 4: "DELETED", 5: "UNDELIV", 8: "REJECTD"}
 """Final states as the parameter `message_state` numbers them (section 5.2.28)."""

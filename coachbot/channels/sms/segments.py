@@ -12,7 +12,7 @@ import gsm0338
 
 from coachbot.channels.base import Part
 
-DEFAULT, LATIN_1, UCS2 = 0, 3, 8
+DEFAULT, UCS2 = 0, 8
 """Data codings. The default alphabet is sent as GSM 7-bit, an octet for each septet."""
 
 BINARY = (2, 4)
