@@ -21,6 +21,7 @@ FLAGS = [
     "--disable-sync",
 ]
 AXE = Path(__file__).parents[1] / "peers" / "node_modules" / "axe-core" / "axe.min.js"
+expect.set_options(timeout=20_000)  # on a busy machine a page may take longer than the five seconds that are usual
 RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
 
 pytestmark = [
@@ -70,19 +71,22 @@ def page(bench: Bench, site: str, chromium: Browser) -> Iterator[Page]:
 
 
 def fits_and_is_accessible(page: Page) -> None:
-    """No violation that axe-core sees, and nothing wider than the screen."""
+    """On a phone and at a desk: no violation that axe-core sees, and nothing wider than the screen."""
     page.wait_for_load_state()  # a click returns when the next page begins, perhaps before its style sheet is there
     page.evaluate(AXE.read_text(encoding="utf-8"))
-    found = page.evaluate("rules => axe.run(document, {runOnly: rules})", RULES)
-    faults = [(one["id"], one["nodes"][0]["html"][:200]) for one in found["violations"]]
-    width = page.evaluate("document.documentElement.scrollWidth - innerWidth")
-    assert faults == [], f"{page.url}: {faults}"
-    assert width <= 0, f"{page.url} is {width} pixels wider than the screen"
+    for width in (390, 1280):
+        page.set_viewport_size({"width": width, "height": 900})
+        found = page.evaluate("rules => axe.run(document, {runOnly: rules, resultTypes: ['violations']})", RULES)
+        faults = [(one["id"], one["nodes"][0]["html"][:200]) for one in found["violations"]]
+        over = page.evaluate("document.documentElement.scrollWidth - innerWidth")
+        assert faults == [], f"{page.url} at {width}: {faults}"
+        assert over <= 0, f"{page.url} is {over} pixels wider than a screen of {width}"
 
 
 def test_a_family_is_enrolled_by_keyboard_up_to_its_invitation(page: Page) -> None:
     """From the first field to the code, without a mouse; the stop for a young child cannot be passed on the way."""
     page.goto("/enrol")
+    expect(page.get_by_label("Name to be called by")).to_be_focused()
     page.keyboard.type("Noor")
     page.get_by_label("Born").fill("2023-05-17")
     for question in ("Is there a known swallowing", "Is the child too ill", "Is there an allergy"):
@@ -106,7 +110,7 @@ def test_an_alert_appears_by_itself_and_is_taken_on(family: Family, page: Page) 
     """The page is open before the family writes; nobody reloads it."""
     expect(page.get_by_text("Nothing is open")).to_be_visible()
     family.says("she is choking and cannot breathe")
-    expect(page.get_by_role("heading", name="Zebulonia")).to_be_visible(timeout=15_000)
+    expect(page.get_by_role("heading", name="Zebulonia")).to_be_visible()
     expect(page.locator("#alert-count")).to_have_text("1")
     page.get_by_role("button", name="I take this on").click()
 
@@ -122,7 +126,7 @@ def test_words_being_typed_are_not_swept_away_by_news(family: Family, page: Page
     page.get_by_label("Note for your colleagues").fill("On the phone with the mother")
     family.says("she cried and did not want to do it")
 
-    expect(page.locator("#fresh")).to_be_visible(timeout=15_000)
+    expect(page.locator("#fresh")).to_be_visible()
     expect(page.get_by_label("Note for your colleagues")).to_have_value("On the phone with the mother")
 
 
@@ -138,15 +142,14 @@ def test_one_childs_page_and_its_report(family: Family, page: Page) -> None:
 
 
 @pytest.mark.skipif(not AXE.exists(), reason="axe-core is not installed: run deploy/test")
-@pytest.mark.parametrize("width", [390, 1280])
-def test_every_page_is_accessible_and_fits(family: Family, page: Page, width: int) -> None:
+def test_every_page_is_accessible_and_fits(family: Family, page: Page) -> None:
     """WCAG 2.2 AA as far as axe-core sees it; nothing is wider than the screen; the same on a phone."""
     family.says("she is choking and cannot breathe")
-    page.set_viewport_size({"width": width, "height": 900})
     paths = ["/alerts", "/children", f"/children/{family.id}", f"/children/{family.id}/night", "/enrol", "/study"]
     for path in [*paths, "/clinic", "/clinic/log", "/account", "/status", "/children/999", "/sign-in"]:
         page.goto(path)
         fits_and_is_accessible(page)
     page.goto(f"/children/{family.id}")
     page.get_by_role("button", name="Invite the child").click()
+    expect(page).to_have_url(re.compile("/invitation/"))
     fits_and_is_accessible(page)

@@ -21,6 +21,9 @@ FLAGS = (
 )  # fmt: skip
 
 
+expect.set_options(timeout=20_000)  # on a busy machine a step may take longer than the five seconds that are usual
+
+
 @pytest.fixture(scope="module")
 def address() -> Iterator[str]:
     """The page, served on a free port of this machine."""
