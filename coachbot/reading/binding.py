@@ -121,7 +121,8 @@ def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:
 def _joins(run: Sequence[Node], node: Node, items: Sequence[Item]) -> bool:
     """Whether nothing but a comma or an "and" stands between a run of positions and the next; an "and" is the last."""
     last, joint = run[-1], _between(run[-1], node, items)
-    if not joint <= {"comma", "and"} or not last.positions or not node.positions:
+    told = any("copula" in item.roles for item in items[last.last + 1 : node.first])
+    if told or not joint <= {"comma", "and"} or not last.positions or not node.positions:
         return False
     return joint != {"comma"} or len(run) == 1 or "and" not in _between(run[-2], last, items)
 

@@ -8,9 +8,9 @@ from typing import Any, cast
 
 from coachbot import jsonlines
 from coachbot.programme.positions import Position
-from coachbot.reading.lexicon import LANGUAGES
 from coachbot.reading.reader import Asking, read
 from coachbot.reading.readings import Reading
+from coachbot.reading.wordfiles import LANGUAGES
 
 Record = dict[str, Any]
 _FEWEST, _MOST = 2, 5

@@ -1,15 +1,16 @@
 """The things a reply is made of: positions, marks, joins, corrections, and words that only a person understands."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from enum import Enum, auto
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from coachbot.programme.positions import Position
-from coachbot.reading.lexicon import LANGUAGES, Entry, Found, Lexicon, lexicon, phrases
+from coachbot.reading.hearing import Ear
+from coachbot.reading.lexicon import Found, Lexicon, lexicon
 from coachbot.reading.readings import Mark, Word
-from coachbot.reading.sounds import sound
 from coachbot.reading.tokens import STARS
+from coachbot.reading.wordfiles import LANGUAGES, Entry, phrases
 
 
 class Manner(Enum):
@@ -53,8 +54,7 @@ _SYMBOLS = {
 def words(lang: str) -> Lexicon:
     """The words for reading in `lang`, with the names, numbers and marks of the other languages behind them."""
     own = lexicon("reading", lang, FORGIVING)
-    heard = _heard_as(own, lang)
-    own.by_ear = lambda word: heard.get(sound(word, lang), ())
+    own.ear = Ear(own.entries(), lang)
     for other in (language for language in LANGUAGES if language != lang):
         named: set[Entry] = set()
         for phrase, entry in phrases("reading", other, own.words):
@@ -74,20 +74,6 @@ def _lend_number(own: Lexicon, phrase: tuple[str, ...], number: str) -> None:
         own.lend(phrase, Entry("numbers", number))
 
 
-def _heard_as(own: Lexicon, lang: str) -> Mapping[str, tuple[Entry, ...]]:
-    """What sounds stand for: numbers and single positions, where no two of them sound alike."""
-    meant: dict[str, set[str]] = {}
-    for phrase, entry in own.entries():
-        if len(phrase) == 1 and phrase[0].isalpha() and entry.section in _HEARD and entry.name in _SOUNDING:
-            meant.setdefault(sound(phrase[0], lang), set()).add(entry.name)
-    single = {said: names.pop() for said, names in meant.items() if len(names) == 1 and len(said) > 1}
-    return {said: (Entry("sounds", name),) for said, name in single.items()}
-
-
-_HEARD = frozenset(("positions", "numbers", "ones", "sounds"))
-_SOUNDING = frozenset((*Position, *map(str, range(WORST, BEST + 1))))
-
-
 def manners(scanned: Sequence[Found]) -> list[Manner]:
     """The manners that can make a difference to a reply, the plain one first."""
     sections = {found.section for found in scanned} | {entry.section for found in scanned for entry in found.also}
@@ -101,7 +87,7 @@ def items(scanned: Sequence[Found], *, order: Sequence[Position], manner: Manner
 
 def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item]:
     heard = _daring(found, manner) or found
-    roles = frozenset(entry.name for entry in found.also if entry.section in ("roles", "signs"))
+    roles = _roles(found.also)
     make = _MAKERS.get(heard.section)
     if make is not None:
         made = make(heard, order, manner)
@@ -113,6 +99,11 @@ def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item
     if kind == "roles":
         return [Item(_ALONE[heard.name], heard.name, found.start, found.end, roles | {heard.name})]
     return [Item(kind, heard.name, found.start, found.end, roles | {heard.name})]
+
+
+@lru_cache(maxsize=4096)
+def _roles(also: tuple[Entry, ...]) -> frozenset[str]:
+    return frozenset(entry.name for entry in also if entry.section in ("roles", "signs"))
 
 
 _PLAINLY = {"plain": "word", "weighty": "word", "rest": "all", "went": "filler", "slip": "fix"}
@@ -129,6 +120,7 @@ _ALONE = {
     "copula": "filler",
     "whatever": "word",
     "article": "filler",
+    "determiner": "filler",
     "scores": "filler",
     "resembles": "filler",
 }
@@ -143,7 +135,9 @@ _DARING = {
 
 def _daring(found: Found, manner: Manner) -> Found | None:
     """The meaning that words have in a daring manner only."""
-    daring = _DARING.get(manner, frozenset()) | ({"articles"} if manner is Manner.SOUNDS else set())
+    if manner is Manner.PLAIN or not found.also:
+        return None
+    daring = _DARING[manner] | ({"articles"} if manner is Manner.SOUNDS else set())
     entry = next((entry for entry in found.also if entry.section in daring), None)
     return found._replace(section=entry.section, name=entry.name) if entry else None
 

@@ -1,24 +1,20 @@
-"""The words that a room knows, out of a file that a clinician can read and extend."""
+"""The words that a room knows, met in a reply."""
 
 import re
-import tomllib
 import unicodedata
-from collections import deque
-from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from functools import cache, lru_cache
-from importlib.resources import files
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from coachbot.reading.tokens import Token, tokens
+from coachbot.reading.wordfiles import Entry, Words, phrases
 
-LANGUAGES = ("en", "es", "fr")
+if TYPE_CHECKING:
+    from coachbot.reading.hearing import Ear
 
-_PIECE = re.compile(r"[()\[\]|]|[^()\[\]|]+")
-_CLOSES = {"(": ")", "[": "]"}
-_CLOSING = frozenset(_CLOSES.values())
 _LONG_ENOUGH_TO_MISSPELL = 5
 _LONG_ENOUGH_TO_LEND = 3
 _LONG_ENOUGH_FOR_A_MARK = 8
@@ -26,17 +22,6 @@ _LONG_ENOUGH_FOR_TWO_SLIPS = 9
 _TOO_LONG_TO_BE_A_WORD = 24
 _SPELLINGS_KEPT = 50_000
 _DRAWN_OUT = re.compile(r"(.)\1{2,}")
-
-
-class LexiconError(ValueError):
-    """A file of words is mis-formed; the message says which file, where, and what to write instead."""
-
-
-class Entry(NamedTuple):
-    """What a phrase means: its section in the file (``numbers``) and its name in that section (``4``)."""
-
-    section: str
-    name: str
 
 
 class Found(NamedTuple):
@@ -53,49 +38,6 @@ class Found(NamedTuple):
     """What else the same words can mean: the lists further down in the file that hold them too."""
 
 
-Words = tuple[str, ...]
-
-
-def expand(pattern: str, split: Callable[[str], Words]) -> list[Words]:
-    """All phrases of a pattern, as words: ``(a|b)`` is either, ``[c]`` may be left out.
-
-    Args:
-        pattern: for example ``will not go [back] (down|in)``, which gives four phrases.
-        split: cuts plain text into words.
-
-    Raises:
-        LexiconError: brackets do not come in pairs, or a phrase has no words.
-    """
-    pieces = deque(_PIECE.findall(pattern))
-    phrases = _alternatives(pieces, split)
-    if pieces or not all(phrases):
-        raise LexiconError(f'"{pattern}" needs words, and ( ) and [ ] in pairs')
-    return phrases
-
-
-def _alternatives(pieces: deque[str], split: Callable[[str], Words]) -> list[Words]:
-    """The phrases up to the bracket that closes this group (or the end)."""
-    done: list[Words] = []
-    phrases: list[Words] = [()]
-    while pieces and pieces[0] not in _CLOSING:
-        piece = pieces.popleft()
-        if piece == "|":
-            done, phrases = done + phrases, [()]
-        elif piece in _CLOSES:
-            group = _group(pieces, piece, split)
-            phrases = [start + end for start in phrases for end in group]
-        else:
-            phrases = [phrase + split(piece) for phrase in phrases]
-    return done + phrases
-
-
-def _group(pieces: deque[str], opening: str, split: Callable[[str], Words]) -> list[Words]:
-    inside = _alternatives(pieces, split)
-    if not pieces or pieces.popleft() != _CLOSES[opening]:
-        raise LexiconError(f'"{opening}" is not closed')
-    return [*inside, ()] if opening == "[" else inside
-
-
 @lru_cache(maxsize=16_384)
 def _words(text: str, *, split: bool) -> Words:
     """Cached, since patterns are made of the same few pieces over and over."""
@@ -107,8 +49,8 @@ class Lexicon:
 
     def __init__(self, *, split: bool, forgiving: Sequence[str] = ()) -> None:
         self.split = split
-        self.by_ear: Callable[[str], tuple[Entry, ...]] = lambda _: ()
-        """What a word that is not known may mean besides, by its sound."""
+        self.ear: Ear | None = None
+        """Who tells what a word that is not known may be by its sound."""
         self._forgiving = frozenset(forgiving)
         self._meanings: dict[Words, tuple[Entry, ...]] = {}
         self._longest_from: dict[str, int] = {}
@@ -171,7 +113,7 @@ class Lexicon:
 
     def spell(self, word: str) -> str:
         """The known word that `word` was meant to be, or `word` itself. The first letter must be right."""
-        if word in self._known or word in self._lent or len(word) > _TOO_LONG_TO_BE_A_WORD:
+        if word in self._known or (word,) in self._meanings or len(word) > _TOO_LONG_TO_BE_A_WORD:
             return word
         meant = self._spelled.get(word)
         if meant is None:
@@ -185,7 +127,9 @@ class Lexicon:
             short = _DRAWN_OUT.sub(drawn, word)
             if short in self._known:
                 return short
-        if len(word) < _LONG_ENOUGH_TO_MISSPELL:
+        if self.ear and (heard := self.ear.word(word)):
+            return heard
+        if len(word) < _LONG_ENOUGH_TO_MISSPELL or word in self._lent:
             return word
         slips = 2 if len(word) >= _LONG_ENOUGH_FOR_TWO_SLIPS else 1
         near = process.extractOne(word, self._targets.get(word[0], {}).keys(), scorer=OSA.distance, score_cutoff=slips)
@@ -200,11 +144,15 @@ class Lexicon:
             entries, size = self._longest(words, at)
             first, last = pieces[at], pieces[at + size - 1]
             meaning = entries[0] if entries else Entry(first.shape, words[at])
-            unknown = size == 1 and first.shape == "word" and first.text not in self._known
-            also = (*entries[1:], *self.by_ear(first.text)) if unknown else entries[1:]
-            found.append(Found(*meaning, first.start, last.end, also))
+            heard = self._heard(first) if size == 1 else ()
+            found.append(Found(*meaning, first.start, last.end, (*entries[1:], *heard)))
             at += size
         return found
+
+    def _heard(self, piece: Token) -> tuple[Entry, ...]:
+        if self.ear is None or piece.shape != "word" or piece.text in self._known:
+            return ()
+        return self.ear.guesses(piece.text)
 
     def _longest(self, words: Sequence[str], at: int) -> tuple[tuple[Entry, ...], int]:
         """What the longest phrase at `at` means and how many words it has; one word without a meaning if none is."""
@@ -221,51 +169,3 @@ def lexicon(name: str, lang: str, forgiving: Words = ()) -> Lexicon:
     for words, entry in phrases(name, lang, learnt.words):
         learnt.add(words, entry)
     return learnt
-
-
-def phrases(
-    name: str, lang: str, split: Callable[[str], Words], sections: Collection[str] = ()
-) -> Iterator[tuple[Words, Entry]]:
-    """Each phrase of ``words/<name>.<lang>.toml`` (or of some `sections` only) with what it means, in its order.
-
-    Raises:
-        LexiconError: the file is missing or mis-formed.
-    """
-    for section, table in load(name, lang).items():
-        for key, pattern in ((key, pattern) for key, patterns in table.items() for pattern in patterns):
-            if not sections or section in sections:
-                try:
-                    yield from ((words, Entry(section, key)) for words in expand(pattern, split))
-                except LexiconError as error:
-                    raise LexiconError(f"{name}.{lang}.toml, [{section}], {key}: {error}") from error
-
-
-def load(name: str, lang: str) -> Mapping[str, Mapping[str, list[str]]]:
-    """The sections of one file of words, checked for form.
-
-    Raises:
-        LexiconError: the file is missing, is no TOML, or a section is not made of lists of phrases.
-    """
-    file = f"{name}.{lang}.toml"
-    source = files("coachbot.reading") / "words" / file
-    try:
-        content = tomllib.loads(source.read_text(encoding="utf-8"))
-    except FileNotFoundError as error:
-        raise LexiconError(f"{file}: no such file of words; the languages are {', '.join(LANGUAGES)}") from error
-    except tomllib.TOMLDecodeError as error:
-        raise LexiconError(f"{file}: {error}") from error
-    return checked(content, file)
-
-
-def checked(content: Mapping[str, object], file: str) -> Mapping[str, Mapping[str, list[str]]]:
-    """`content` if it is tables of lists of phrases; else an error that names file, section and phrase."""
-    return {section: dict(_lists(table, f"{file}, [{section}]")) for section, table in content.items()}
-
-
-def _lists(table: object, where: str) -> Iterator[tuple[str, list[str]]]:
-    if not isinstance(table, dict):
-        raise LexiconError(f'{where}: write a table of lists, for example name = ["a phrase"]')
-    for name, phrases in table.items():
-        if not isinstance(phrases, list) or not all(isinstance(phrase, str) for phrase in phrases):
-            raise LexiconError(f'{where}, {name}: write a list of phrases in quotes, for example ["a phrase"]')
-        yield name, phrases

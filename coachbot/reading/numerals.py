@@ -264,7 +264,8 @@ def _is_counted_before(found: Sequence[Item], at: int) -> bool:
     counts = next((i for i in range(at - 1, max(0, at - 2) - 1, -1) if "count_before" in found[i].roles), None)
     if counts is None or (counts < at - 1 and near[1].kind not in ("filler", "except")):
         return False
-    return not ("scores" in found[counts].roles and is_kind(found, before(found, counts), "position"))
+    beside = (before(found, counts), after(found, at))
+    return not ("scores" in found[counts].roles and any(is_kind(found, place, "position") for place in beside))
 
 
 def _is_counted_after(after: Sequence[Item], *, listed: bool) -> bool:

@@ -24,7 +24,11 @@ def bound(
     pointing = frozenset(pick.at for pick in picks)
     went = frozenset(at for at in range(len(found)) if _went_down(found, at))
     rest = any("rest" in item.roles for item in found)
-    for hidden in dict.fromkeys(_ways_of_hiding(found, order, pointing, went)):
+    tried: set[frozenset[int]] = set()
+    for hidden in _ways_of_hiding(found, order, pointing, went):
+        if hidden in tried:
+            continue
+        tried.add(hidden)
         if rest and any(found[at].kind == "position" for at in hidden - pointing - went):
             continue  # "the rest" leaves out the positions that are only spoken of
         if any(_is_excepted(found, at) for at in hidden):

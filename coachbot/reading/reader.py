@@ -56,28 +56,38 @@ def read(text: str, *, lang: str, order: Sequence[Position], asking: Asking) -> 
 
 def _readings(
     text: str, scanned: Sequence[Found], order: Sequence[Position], asking: Asking
-) -> Iterator[tuple[Reading, bool]]:
-    """What the reply says, in each manner that makes sense of it, the plain one first; and whether it leaves words."""
+) -> Iterator[tuple[Reading, int]]:
+    """What the reply says, in each manner that makes sense of it, the plain one first; and how much it leaves over."""
     for manner in manners(scanned):
         found: list[Item] = []
         with suppress(Unbound):
             found = _heard(scanned, order, manner)
-            yield _reading(text, found, order, asking), any(item.kind == "word" for item in found)
+            reading = _reading(text, found, order, asking)
+            yield reading, _left_over(found, reading)
         if any(item.kind == "bad" and "not" not in item.roles for item in found):
             return  # what is in doubt is not to be taken for something else
 
 
-def _surest(readings: Iterator[tuple[Reading, bool]]) -> Reading:
-    """The first reading; where that leaves words over, a later one that says as much, rates more and leaves none."""
-    first, leaves_words = next(readings, (_UNCLEAR, False))
-    if not leaves_words or not first.ratings:
+def _left_over(found: Sequence[Item], reading: Reading) -> int:
+    """How many words were not understood and how many positions got nothing."""
+    told = {*reading.ratings, reading.best}
+    named = {position for item in found if item.kind == "position" and isinstance(item.value, tuple)
+             for position in item.value}  # fmt: skip
+    return sum(item.kind == "word" for item in found) + len(named - told)
+
+
+def _surest(readings: Iterator[tuple[Reading, int]]) -> Reading:
+    """The first reading; where that leaves something over, a later one that says as much, rates more, leaves less."""
+    first, left = next(readings, (_UNCLEAR, 0))
+    if not left or not first.ratings:
         return first
-    return next((later for later, words_left in readings if not words_left and _says_more(later, first)), first)
+    return next((later for later, over in readings if over < left and _says_more(later, first)), first)
 
 
 def _says_more(later: Reading, first: Reading) -> bool:
     more = len(later.ratings) > len(first.ratings) and first.ratings.items() <= later.ratings.items()
-    return more and later.note is None and later.best == first.best
+    same_best = later.best == first.best or (later.best is None and first.best in later.ratings)
+    return more and later.note is None and same_best
 
 
 def _heard(scanned: Sequence[Found], order: Sequence[Position], manner: Manner) -> list[Item]:
@@ -99,6 +109,13 @@ _DARING = {Manner.FOREIGN: "foreign", Manner.SOUNDS: "sounds", Manner.INITIALS: 
 _BARE = frozenset(("mark", "position", "comma", "newline", "stop", "and", "symbol", "pause", "fix", "not"))
 
 
+_JOINING = frozenset(("copula", "determiner", "article"))
+
+
+_A_LIST = 3
+"""So many positions and marks are a list, whatever words stand around it."""
+
+
 def _is_bare(found: Sequence[Item], guessed: str) -> bool:
     """Whether a reply is nothing but positions and marks, of which some are `guessed`.
 
@@ -106,12 +123,15 @@ def _is_bare(found: Sequence[Item], guessed: str) -> bool:
     an article ("its a too").
     """
     guesses = [at for at, item in enumerate(found) if guessed in item.roles and item.kind in ("mark", "position")]
-    if not guesses or any(item.kind not in _BARE and "copula" not in item.roles for item in found):
+    told = [at for at, item in enumerate(found) if item.kind in ("mark", "position")]
+    strange = [at for at, item in enumerate(found) if item.kind not in _BARE and not item.roles & _JOINING]
+    if not guesses or any(told[0] < at < told[-1] or found[at].kind not in ("filler", "word") for at in strange):
         return False
+    if strange and len(told) < _A_LIST:
+        return False  # "for sure"
     if guessed == "foreign" and sum(item.kind == "mark" for item in found) == 1:
         return False
-    opening = next(at for at, item in enumerate(found) if item.kind in ("mark", "position"))
-    if all(item.kind in _BARE for item in found[opening:]):
+    if all(item.kind in _BARE for item in found[told[0] : told[-1]]):
         return True
     if guessed == "initials":
         return False

@@ -22,15 +22,22 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
         if settled[at].kind == "nothing":
             settled = _skip(_no(settled, at), at)
     settled = corrected(settled, places)
-    for kind, judge in _JUDGES.items():
-        if not any(item.kind == kind for item in settled):
-            continue
-        at = 0
-        while at < len(settled):
-            if settled[at].kind == kind:
-                settled = judge(settled, at)
-            at += 1
+    kinds = {item.kind for item in settled}
+    for kind in _JUDGES:
+        if kind in kinds:
+            settled = _judged(settled, kind)
+            kinds = {item.kind for item in settled}
     return settled
+
+
+def _judged(found: list[Item], kind: str) -> list[Item]:
+    """`found` with each item of a kind settled."""
+    judge, at = _JUDGES[kind], 0
+    while at < len(found):
+        if found[at].kind == kind:
+            found = judge(found, at)
+        at += 1
+    return found
 
 
 def _doubt_same_mark(found: list[Item], at: int) -> list[Item]:

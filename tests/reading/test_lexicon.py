@@ -3,8 +3,9 @@
 import pytest
 
 from coachbot.reading import LANGUAGES, LexiconError, read
-from coachbot.reading.lexicon import Entry, Lexicon, checked, expand, lexicon
+from coachbot.reading.lexicon import Lexicon, lexicon
 from coachbot.reading.tokens import fold
+from coachbot.reading.wordfiles import Entry, checked, expand
 
 
 def words(text: str) -> tuple[str, ...]:

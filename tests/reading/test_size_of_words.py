@@ -4,7 +4,8 @@ from itertools import islice
 
 import pytest
 
-from coachbot.reading.lexicon import LANGUAGES, Lexicon, phrases
+from coachbot.reading.lexicon import Lexicon
+from coachbot.reading.wordfiles import LANGUAGES, phrases
 
 MOST = 60_000
 """Phrases per file and language: what still loads in well under a second and in a few megabytes."""
