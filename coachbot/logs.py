@@ -6,8 +6,8 @@ import sys
 import structlog
 
 
-def configure(style: str) -> None:
-    """Log to standard error, as JSON lines or, with `style` ``console``, for people."""
+def configure(style: str, least: int = logging.INFO) -> None:
+    """Log to standard error, as JSON lines or, with `style` ``console``, for people; nothing under level `least`."""
     renderer: structlog.typing.Processor = (
         structlog.dev.ConsoleRenderer() if style == "console" else structlog.processors.JSONRenderer()
     )
@@ -20,7 +20,7 @@ def configure(style: str) -> None:
             _without_values,
             renderer,
         ],
-        wrapper_class=structlog.make_filtering_bound_logger(logging.INFO),
+        wrapper_class=structlog.make_filtering_bound_logger(least),
         logger_factory=structlog.PrintLoggerFactory(sys.stderr),
     )
     logging.basicConfig(level=logging.WARNING, handlers=[_Libraries()], force=True)

@@ -62,9 +62,13 @@ class File:
     data: bytes
 
 
+Rows = tuple[tuple[tuple[str, str], ...], ...]
+"""Rows of buttons, each a (label, data)."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Outgoing:
-    """A message to send. `buttons` are rows of (label, data).
+    """A message to send.
 
     Buttons whose data differ only after the last colon answer one question: once one is pressed they may all go. After
     `expires` the message is of no use: a channel that can hold it back for a phone that is off lets it go then.
@@ -73,8 +77,15 @@ class Outgoing:
     address: str
     text: str
     expires: datetime | None = None
-    buttons: tuple[tuple[tuple[str, str], ...], ...] = ()
+    buttons: Rows = ()
     file: File | None = None
+
+
+def left_over(rows: Rows, pressed: str) -> Rows:
+    """The buttons that stay once one was pressed: those that do not answer the same question."""
+    question = pressed.rpartition(":")[0]
+    rest = (tuple(one for one in row if one[1].rpartition(":")[0] != question) for row in rows)
+    return tuple(row for row in rest if row)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -19,6 +19,7 @@ from coachbot.programme.screening import Neck
 from coachbot.programme.zones import instant
 from coachbot.service.enrolling import Enrolled, Family, Screened, enrol, new_seed
 from coachbot.service.files import Files
+from coachbot.service.heartbeat import Heartbeat
 from coachbot.store import Claimed, Transaction
 
 DAYS = 20
@@ -123,6 +124,13 @@ class NoFiles(Files):
         """No file."""
 
 
+class Past(Heartbeat):
+    """Beats on a clock that lies days back for good: it was not set back, and other families are not its concern."""
+
+    async def _mind_the_clock(self, now: datetime) -> None:
+        """Whatever was decided later than now stays as it is."""
+
+
 class Cast:
     """The families on the stage: the service with a clock of its own, and phones that nobody holds."""
 
@@ -137,7 +145,10 @@ class Cast:
         files = NoFiles(coachbot.store)
         sender = replace(coachbot.sender, channels=channels, clock=self._clock, files=files)
         inbox = replace(coachbot.inbox, clock=self._clock)
-        heartbeat = replace(coachbot.heartbeat, clock=self._clock)
+        whole = coachbot.heartbeat
+        heartbeat = Past(
+            whole.store, whole.deciding, whole.faults, self._clock, f"{whole.process} demo", whole.overdue, whole.woken
+        )
         self._coachbot = replace(coachbot, sender=sender, inbox=inbox, heartbeat=heartbeat, clock=self._clock)
         self._parts: dict[int, Part] = {}
         self._draws: dict[int, random.Random] = {}
@@ -205,7 +216,8 @@ class Cast:
     def _look_after(self, tx: Transaction) -> None:
         happen = self._coachbot.deciding.happen
         for case_id, number, _ in tx.board.open_alerts():
-            happen(tx, tx.cases.load(case_id), Acknowledged(by=CLINICIAN, alert=number), self.now)
+            if case_id in self._parts:
+                happen(tx, tx.cases.load(case_id), Acknowledged(by=CLINICIAN, alert=number), self.now)
         for case_id, part in self._parts.items():
             case = tx.cases.load(case_id)
             if case.state is State.ON_HOLD and part.twist == "grave-lifted":
@@ -286,7 +298,8 @@ async def seed(
 ) -> None:
     """Invent a clinic: `children` families with phones on `channel`, from `DAYS` days ago until now.
 
-    `CLINICIAN` is expected to have an account. The same `number` gives the same clinic. Takes some seconds.
+    `CLINICIAN` is expected to have an account. The same `number` gives the same clinic. Takes some seconds, in which
+    nothing else may beat or send: other families of the store are left alone, but these live on a clock of their own.
     """
     draw = random.Random(number)  # noqa: S311 - invention
     cast = Cast(coachbot, now - timedelta(days=DAYS), channel, draw)

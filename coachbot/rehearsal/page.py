@@ -1,16 +1,18 @@
 """The rehearsal's local page: four phones side by side and a clock that is moved by hand, and the clinic's own desk.
 
 The phones stand under ``/phones/``; every other address is the desk's, over the same store and clock, with an invented
-clinic of forty children around the family that is played.
+clinic of forty children around the family that is played, who move in when the desk is first opened.
 """
 
 import asyncio
 import contextlib
+import logging
 import webbrowser
 from collections.abc import AsyncIterator, Collection, Mapping
 from contextlib import AsyncExitStack, asynccontextmanager
 from dataclasses import dataclass, field
 from datetime import timedelta
+from functools import reduce
 from pathlib import Path
 from typing import Any
 
@@ -28,12 +30,11 @@ from starlette.staticfiles import StaticFiles
 from starlette.types import ASGIApp, Receive, Scope, Send
 
 from coachbot import logs
-from coachbot.channels.base import Outgoing
+from coachbot.channels.base import Outgoing, left_over
 from coachbot.coach.case import Role
 from coachbot.desk.accounts import renew
 from coachbot.desk.app import build_app
 from coachbot.desk.demo import seed
-from coachbot.programme.zones import local
 from coachbot.rehearsal.stage import BACKUP_NAME, CHILD, FAMILY, ON_CALL_NAME, PARENT, PHONES, Spoken, Stage, opened
 from coachbot.settings import PREFIX, Settings
 from coachbot.voice.gsm import segments
@@ -43,6 +44,9 @@ HERE = Path(__file__).parent
 HOST = "127.0.0.1"
 CHILDREN = 40
 STEPS = {"five-minutes": timedelta(minutes=5), "hour": timedelta(hours=1)}
+AFRESH = ("restart", "text")
+"""What is followed by a new stage."""
+
 INVITED = {PARENT: Role.PARENT, CHILD: Role.CHILD}
 SAFE = {"Content-Security-Policy": "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; "
         "connect-src 'self'; form-action 'none'; frame-ancestors 'none'; base-uri 'none'"}  # fmt: skip
@@ -57,7 +61,7 @@ class Show:
     busy: asyncio.Lock = field(default_factory=asyncio.Lock)
     port: int = 0
     children: int = 0
-    """How many children the invented clinic has besides; they move in while the phones can be used."""
+    """How many children the invented clinic has besides. While they move in, what happens on the phones waits."""
     texting: frozenset[str] = frozenset()
     """The phones that have text messages only."""
     key: pyotp.TOTP | None = None
@@ -65,6 +69,7 @@ class Show:
     desk: ASGIApp | None = None
     _stack: AsyncExitStack = field(default_factory=AsyncExitStack)
     _stage: Stage | None = None
+    _moving: "asyncio.Task[None] | None" = None
 
     @property
     def stage(self) -> Stage:
@@ -87,26 +92,31 @@ class Show:
         await self._stack.enter_async_context(desk.router.lifespan_context(desk))
         self.desk = desk
         await stage.coachbot.settle()
-        if self.children:
-            moving = asyncio.create_task(_move_in(stage, self.children))
-            self._stack.push_async_callback(_stop, moving)
 
     async def end(self) -> None:
         """Close the stage, and with it all that was kept."""
+        await self.stop_moving()
         await self._stack.aclose()
         self._stack, self._stage = AsyncExitStack(), None
 
+    def move_in(self) -> None:
+        """Let the invented clinic move in, unless it has."""
+        if self.children and self._moving is None:
+            self._moving = asyncio.create_task(self._live_through_the_past())
 
-async def _move_in(stage: Stage, children: int) -> None:
-    """The invented clinic lives through its last weeks on a clock of its own; then the stage's clock beats again."""
-    await seed(stage.coachbot, stage.clock.now, children)
-    await stage.coachbot.settle()
+    async def stop_moving(self) -> None:
+        """Leave off: what is there so far will be closed with the stage."""
+        moving, self._moving = self._moving, None
+        if moving:
+            moving.cancel()
+            with contextlib.suppress(asyncio.CancelledError):
+                await moving
 
-
-async def _stop(task: "asyncio.Task[None]") -> None:
-    task.cancel()
-    with contextlib.suppress(asyncio.CancelledError):
-        await task
+    async def _live_through_the_past(self) -> None:
+        """The last weeks of the clinic, on a clock of its own; then the stage's clock beats again."""
+        async with self.busy:
+            await seed(self.stage.coachbot, self.stage.clock.now, self.children)
+            await self.stage.coachbot.settle()
 
 
 def build_page(*, port: int = 0, children: int = 0, texting: Collection[str] = ()) -> Starlette:
@@ -121,6 +131,7 @@ def build_page(*, port: int = 0, children: int = 0, texting: Collection[str] = (
 
     async def desk(scope: Scope, receive: Receive, send: Send) -> None:
         assert show.desk, "the lifespan has begun"
+        show.move_in()
         await show.desk(scope, receive, send)
 
     phones = [
@@ -140,7 +151,7 @@ def build_page(*, port: int = 0, children: int = 0, texting: Collection[str] = (
 
 def serve(port: int, *, browser: bool, texting: Collection[str] = ()) -> None:
     """Serve the page until interrupted; with `browser`, open it in one."""
-    logs.configure("console")
+    logs.configure("console", logging.ERROR)  # the invented clinic's past would fill the terminal
     url = f"http://{HOST}:{port}/phones/"
     print(f"coachbot rehearsal: {url} (stop with Ctrl-C)", flush=True)  # noqa: T201 - a command talks to its terminal
     if browser:
@@ -180,6 +191,8 @@ async def _do(request: Request) -> Response:
     show: Show = request.app.state.show
     try:
         wanted = await request.json()
+        if wanted["what"] in AFRESH:
+            await show.stop_moving()
         async with show.busy:
             await _deeds(show, wanted)
     except (ValueError, KeyError, TypeError) as error:
@@ -228,10 +241,10 @@ def _phone(wanted: Mapping[str, Any]) -> str:
 
 def _shown(show: Show) -> dict[str, Any]:
     stage = show.stage
-    here = local(stage.clock.now, FAMILY.zone)
     return {
         "key": {"password": show.password, "code": show.key.at(stage.clock.now) if show.key else ""},
-        "clock": f"{here:%A %d %B %Y, %H:%M}",
+        "clock": stage.clock.now.isoformat(),
+        "zone": FAMILY.zone,
         "texting": sorted(stage.texting),
         "phones": {
             phone: [_message(stage, one, phone, number) for number, one in enumerate(stage.spoken[phone])]
@@ -241,12 +254,13 @@ def _shown(show: Show) -> dict[str, Any]:
 
 
 def _message(stage: Stage, one: Spoken, phone: str, number: int) -> dict[str, Any]:
-    here = f"{local(one.at, FAMILY.zone):%a %H:%M}"
+    at = one.at.isoformat()
     words = one.sent.text if one.sent else one.own or ""
     cost = {"segments": segments(words)} if phone in stage.texting else {}
     if one.sent is None:
-        return {"at": here, "own": words, **cost}
-    return {"at": here, "text": words, "buttons": one.sent.buttons, **cost, **_attached(one.sent, phone, number)}
+        return {"at": at, "own": words, **cost}
+    buttons = reduce(left_over, one.pressed, one.sent.buttons)
+    return {"at": at, "text": words, "buttons": buttons, **cost, **_attached(one.sent, phone, number)}
 
 
 def _attached(sent: Outgoing, phone: str, number: int) -> dict[str, str]:

@@ -61,11 +61,15 @@ class HandClock:
 
 @dataclass(frozen=True, slots=True)
 class Spoken:
-    """One message as it stands on a phone: what arrived (`sent`), or what its owner wrote or tapped (`own`)."""
+    """One message as it stands on a phone: what arrived (`sent`), or what its owner wrote or tapped (`own`).
+
+    `pressed` is the data of those of its buttons that its owner has pressed.
+    """
 
     at: datetime
     own: str | None = None
     sent: Outgoing | None = None
+    pressed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -99,7 +103,10 @@ class Stage:
         Raises:
             ValueError: if no message on that phone has such a button.
         """
-        self.spoken[phone].append(Spoken(at=self.clock.now, own=self._label(phone, data)))
+        number, label = self._button(phone, data)
+        standing = self.spoken[phone]
+        standing[number] = replace(standing[number], pressed=(*standing[number].pressed, data))
+        standing.append(Spoken(at=self.clock.now, own=label))
         await self._channel(phone).press(phone, data)
         await self._settle()
 
@@ -132,13 +139,13 @@ class Stage:
     def _channel(self, phone: str) -> RehearsalChannel:
         return self.texts if phone in self.texting else self.phones
 
-    def _label(self, phone: str, data: str) -> str:
-        sent = (one.sent for one in reversed(self.spoken[phone]) if one.sent)
-        labels = (label for message in sent for row in message.buttons for label, own in row if own == data)
-        label = next(labels, None)
-        if label is None:
-            raise ValueError(f"there is no such button on the {phone}'s phone")
-        return label
+    def _button(self, phone: str, data: str) -> tuple[int, str]:
+        """The last message on the phone that has the button, by its number, and the button's label."""
+        for number, one in reversed(list(enumerate(self.spoken[phone]))):
+            for label, own in (button for row in (one.sent.buttons if one.sent else ()) for button in row):
+                if own == data:
+                    return number, label
+        raise ValueError(f"there is no such button on the {phone}'s phone")
 
     async def _next_due(self) -> datetime | None:
         return await self.coachbot.store.read(lambda tx: tx.cases.next_due())

@@ -2,7 +2,6 @@
 
 title = coachbot rehearsal
 intro = Four phones and a clock, on this computer only. Nothing is sent anywhere. { $child } is invented.
-clock = { $day }, { $time }
 step-bedtime = To the next bedtime
 step-five-minutes = Five minutes on
 step-hour = One hour on
@@ -18,7 +17,7 @@ by-text = By text message
 segments = Segments: { $count }
 nothing-yet = Nothing here yet.
 mistake = That did not work: { $why }
-desk = The clinic's desk shows the same family, and an invented clinic around it. Sign in as { $name }.
+desk = The clinic's desk shows the same family, and an invented clinic around it, which moves in when you first open it: the phones wait that long. Sign in as { $name }.
 desk-open = Open the desk
 desk-password = Password
 desk-code = One-time code

@@ -2,7 +2,6 @@
 
 title = Ensayo de coachbot
 intro = Cuatro teléfonos y un reloj, solo en este ordenador. No se envía nada fuera. { $child } es un nombre inventado.
-clock = { $day }, { $time }
 step-bedtime = Hasta la próxima hora de dormir
 step-five-minutes = Cinco minutos más
 step-hour = Una hora más
@@ -18,7 +17,7 @@ by-text = Por SMS
 segments = Segmentos: { $count }
 nothing-yet = Todavía no hay nada.
 mistake = No ha funcionado: { $why }
-desk = El escritorio del centro muestra a la misma familia, y a su alrededor un centro inventado. Entre como { $name }.
+desk = El escritorio del centro muestra a la misma familia, y a su alrededor un centro inventado, que llega cuando usted lo abre por primera vez: los teléfonos esperan ese rato. Entre como { $name }.
 desk-open = Abrir el escritorio
 desk-password = Contraseña
 desk-code = Código de un solo uso

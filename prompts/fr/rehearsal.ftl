@@ -2,7 +2,6 @@
 
 title = Répétition de coachbot
 intro = Quatre téléphones et une horloge, sur cet ordinateur seulement. Rien n'est envoyé ailleurs. { $child } est un nom inventé.
-clock = { $day }, { $time }
 step-bedtime = Au prochain coucher
 step-five-minutes = Cinq minutes de plus
 step-hour = Une heure de plus
@@ -18,7 +17,7 @@ by-text = Par SMS
 segments = Segments : { $count }
 nothing-yet = Rien pour l'instant.
 mistake = Cela n'a pas marché : { $why }
-desk = Le bureau du centre montre la même famille, et autour d'elle un centre inventé. Entrez comme { $name }.
+desk = Le bureau du centre montre la même famille, et autour d'elle un centre inventé, qui arrive quand vous l'ouvrez la première fois : les téléphones attendent ce temps-là. Entrez comme { $name }.
 desk-open = Ouvrir le bureau
 desk-password = Mot de passe
 desk-code = Code à usage unique

@@ -25,11 +25,11 @@ from telegram.error import (
     TimedOut,
 )
 
-from coachbot.channels.base import ChannelError, Ending, File, Outgoing
+from coachbot.channels.base import ChannelError, Ending, File, Outgoing, left_over
 from coachbot.channels.telegram import TelegramChannel
 from coachbot.channels.telegram.endings import ending
 from coachbot.channels.telegram.parts import UnsendableError, keyboard, parts, split
-from coachbot.channels.telegram.updates import incoming, label, left_over
+from coachbot.channels.telegram.updates import incoming, label
 
 NOW = datetime(2026, 3, 1, 20, 0, tzinfo=UTC)
 WRITTEN = datetime(2026, 3, 1, 19, 59, 30, tzinfo=UTC)

@@ -1,5 +1,6 @@
 """The rehearsal's page in a real browser: one night, its buttons, and an alarm that reaches the clinician's phone."""
 
+import asyncio
 import re
 import shutil
 import threading
@@ -78,6 +79,8 @@ def test_a_night_is_played_by_tapping(page: Page, tmp_path: Path) -> None:
     child.locator(".invite").click()
     parent.get_by_role("button", name="I agree").click()
     expect(child.locator(".talk")).to_contain_text("I am your swallow coach")
+    expect(parent.get_by_role("button", name="I agree")).to_have_count(0)
+    expect(parent.get_by_role("button", name="No, thank you")).to_have_count(0)
     page.get_by_role("button", name="To the next bedtime").click()
     for _ in range(9):
         button = parent.locator(".talk li:last-child button", has_text="Next")
@@ -101,21 +104,37 @@ def test_a_night_is_played_by_tapping(page: Page, tmp_path: Path) -> None:
     expect(clinician.locator(".talk li:last-child")).to_contain_text("call number 2")
     page.screenshot(path=tmp_path / "alarm.png")
     assert (tmp_path / "alarm.png").stat().st_size > 20_000
+    expect(page.locator("#clock")).to_have_text(re.compile("October 25, 2026.*19:35"))
+    page.get_by_role("button", name="Start over").click()
+    for phone in (parent, child, clinician):
+        expect(phone.locator(".talk li")).to_have_text(["Nothing here yet."])
 
 
 async def test_the_desk_is_signed_in_to_with_what_the_page_shows() -> None:
-    """The same store and clock: the family that is played stands on the desk, among an invented clinic's children."""
+    """The same store and clock: the family that is played stands on the desk, among an invented clinic's children.
+
+    These live through their last weeks once the desk is opened; what is going on in the family is left as it is.
+    """
     app = build_page(children=2)
     transport = httpx.ASGITransport(app=app)
     async with app.router.lifespan_context(app), httpx.AsyncClient(transport=transport, base_url=HOME) as client:
-        key = (await client.get("/phones/state")).json()["key"]
+        await client.post("/phones/do", json={"what": "invite", "phone": "parent"})
+        said = {"what": "write", "phone": "parent", "text": "she is choking and cant breathe"}
+        before = (await client.post("/phones/do", json=said)).json()["phones"]
         assert (await client.get("/alerts")).status_code in (302, 303)
+        await asyncio.sleep(0)  # they set out, and the step waits until they are there
+        shown = (await client.post("/phones/do", json={"what": "step", "step": "five-minutes"})).json()
+        key, after = shown["key"], shown["phones"]
+        assert after["parent"] == before["parent"]
+        assert "call number 2" in after["clinician"][-1]["text"]
         form = (await client.get("/sign-in")).text
         token = re.findall(r'name="(\w*token\w*|csrf\w*)" value="([^"]+)"', form)
         given = {"name": "Dr Imani Osei", "password": key["password"], "code": key["code"], **dict(token)}
         answer = await client.post("/sign-in", data=given, headers={"Origin": HOME})
         assert answer.status_code in (302, 303), answer.text
-        assert "Noor" in (await client.get("/children")).text
+        listed = (await client.get("/children")).text
+        assert "Noor" in listed
+        assert "3 children" in listed
 
 
 async def test_what_cannot_be_done_says_so_and_the_page_speaks_three_languages() -> None:

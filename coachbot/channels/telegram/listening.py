@@ -9,7 +9,7 @@ import structlog
 from telegram import Bot, CallbackQuery, Message, Update
 from telegram.error import RetryAfter, TelegramError
 
-from coachbot.channels.base import Receive
+from coachbot.channels.base import Receive, left_over
 from coachbot.channels.pace import Pace
 from coachbot.channels.telegram import updates
 from coachbot.channels.telegram.endings import wait
@@ -74,7 +74,7 @@ class Listener:
         Only a courtesy: the press is kept already, so a failure here changes nothing.
         """
         rows = updates.shown(query)
-        rest = updates.left_over(rows, pressed)
+        rest = left_over(rows, pressed)
         try:
             await self.bot.answer_callback_query(query.id, text=updates.label(rows, pressed))
             if isinstance(query.message, Message) and rest != rows:

@@ -6,7 +6,7 @@ from telegram import CallbackQuery, Message, Update
 from telegram.constants import ChatType, UpdateType
 from telegram.helpers import effective_message_type
 
-from coachbot.channels.base import Incoming
+from coachbot.channels.base import Incoming, Rows
 
 NAME = "telegram"
 
@@ -54,22 +54,12 @@ def _words(message: Message) -> str:
     return message.text or message.caption or f"[{effective_message_type(message) or 'message'}]"
 
 
-Rows = tuple[tuple[tuple[str, str], ...], ...]
-
-
 def shown(query: CallbackQuery) -> Rows:
     """The buttons, as (label, data), that stood under the message when one of them was pressed."""
     markup = query.message.reply_markup if isinstance(query.message, Message) else None
     if markup is None:
         return ()
     return tuple(tuple((one.text, str(one.callback_data or "")) for one in row) for row in markup.inline_keyboard)
-
-
-def left_over(rows: Rows, pressed: str) -> Rows:
-    """The buttons that stay once one was pressed: those that do not answer the same question."""
-    question = pressed.rpartition(":")[0]
-    rest = (tuple(one for one in row if one[1].rpartition(":")[0] != question) for row in rows)
-    return tuple(row for row in rest if row)
 
 
 def label(rows: Rows, pressed: str) -> str | None:

@@ -25,24 +25,49 @@ async function act(wanted) {
 }
 
 function draw(shown) {
-  document.getElementById("clock").textContent = shown.clock;
+  document.getElementById("clock").textContent = written(shown.clock, shown.zone, { dateStyle: "full", timeStyle: "short" });
   document.getElementById("password").textContent = shown.key.password;
   document.getElementById("code").textContent = shown.key.code;
   for (const [name, phone] of phones) {
-    const talk = phone.querySelector(".talk");
     phone.querySelector("[data-what=text]").setAttribute("aria-pressed", shown.texting.includes(name));
-    const messages = shown.phones[name];
-    if (messages.length < Number(talk.dataset.drawn || 0)) talk.dataset.drawn = 0;
-    if (!Number(talk.dataset.drawn || 0) && messages.length) talk.replaceChildren();
-    for (const message of messages.slice(Number(talk.dataset.drawn || 0))) talk.append(bubble(message, talk.dataset.segments));
-    if (messages.length !== Number(talk.dataset.drawn || 0)) talk.scrollTop = talk.scrollHeight;
-    talk.dataset.drawn = messages.length;
+    drawTalk(phone.querySelector(".talk"), shown.phones[name], shown.zone);
     const invite = phone.querySelector(".invite");
-    if (invite) invite.hidden = messages.length > 0;
+    if (invite) invite.hidden = shown.phones[name].length > 0;
   }
 }
 
-function bubble(message, segments) {
+// Only what is new is added, since a picture that is drawn anew would flicker; answered questions lose their buttons.
+function drawTalk(talk, messages, zone) {
+  let drawn = Number(talk.dataset.drawn || 0);
+  if (messages.length < drawn) drawn = 0;
+  if (!drawn) talk.replaceChildren();
+  const held = talk.contains(document.activeElement);
+  messages.slice(0, drawn).forEach((message, number) => {
+    const item = talk.children[number];
+    if (item.querySelectorAll("button").length === (message.buttons || []).flat().length) return;
+    item.querySelectorAll(".row").forEach((row) => row.remove());
+    for (const row of message.buttons) item.insertBefore(buttons(row), item.lastElementChild);
+  });
+  if (held && !talk.contains(document.activeElement)) talk.focus();
+  for (const message of messages.slice(drawn)) talk.append(bubble(message, talk.dataset.segments, zone));
+  if (messages.length !== drawn) talk.scrollTop = talk.scrollHeight;
+  if (!messages.length) talk.append(nothing(talk.dataset.nothing));
+  talk.dataset.drawn = messages.length;
+}
+
+function written(instant, zone, parts) {
+  const format = new Intl.DateTimeFormat(document.documentElement.lang, { ...parts, timeZone: zone, hourCycle: "h23" });
+  return format.format(new Date(instant));
+}
+
+function nothing(words) {
+  const item = document.createElement("li");
+  item.className = "nothing";
+  item.textContent = words;
+  return item;
+}
+
+function bubble(message, segments, zone) {
   const item = document.createElement("li");
   if (message.own) item.className = "own";
   if (message.picture) {
@@ -61,7 +86,9 @@ function bubble(message, segments) {
   }
   for (const row of message.buttons || []) item.append(buttons(row));
   const time = document.createElement("time");
-  time.textContent = message.segments ? `${message.at} · ${segments.replace("%", message.segments)}` : message.at;
+  const at = written(message.at, zone, { weekday: "short", hour: "2-digit", minute: "2-digit" });
+  time.dateTime = message.at;
+  time.textContent = message.segments ? `${at} · ${segments.replace("%", message.segments)}` : at;
   item.append(time);
   return item;
 }
