@@ -7,7 +7,7 @@ bound: the reply is then not clear.
 """
 
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import NamedTuple
 
 from coachbot.programme.positions import Position
@@ -72,6 +72,8 @@ def nodes(items: Sequence[Item]) -> list[Node]:
 def _node(item: Item, at: int, between: Sequence[str], epoch: int, before: Sequence[Node]) -> Node:
     to_mark = bool(before) and before[-1].kind == "group" and item.kind in ("mark", "same")
     gap = _gap(between, to_mark=to_mark) if before else CLOSE
+    if before and "word" in between and (before[-1].kind == "group") == (item.kind in ("position", "all")):
+        gap = APART  # two marks, or two positions, with words between are no list
     if item.kind in ("position", "all"):
         positions = item.value if isinstance(item.value, tuple) else ()
         count = item.value if isinstance(item.value, int) else None
@@ -90,6 +92,9 @@ def _mark(item: Item, before: Sequence[Node]) -> Mark | tuple[Position, ...]:
 def _gap(between: Sequence[str], *, to_mark: bool) -> int:
     """How far two nodes stand apart; `to_mark` from a position to a mark, where a few words speak of the position."""
     words = between.count("word") + between.count("other")
+    last_part = [*takewhile(lambda kind: kind not in _GAPS, reversed(between))]
+    if to_mark and "word" in last_part and len(last_part) < len(between):
+        return APART  # "up was odd, and then the thing 5"
     kinds = [kind for kind in between if kind != "fix" or not to_mark]  # "left should be 3" is one thing
     parted = max((_GAPS.get(kind, CLOSE) for kind in kinds), default=CLOSE)
     if words >= _WORDS_THAT_PART:
@@ -122,8 +127,10 @@ def _joins(run: Sequence[Node], node: Node, items: Sequence[Item]) -> bool:
     """Whether nothing but a comma or an "and" stands between a run of positions and the next; an "and" is the last."""
     last, joint = run[-1], _between(run[-1], node, items)
     told = any("copula" in item.roles for item in items[last.last + 1 : node.first])
-    if told or not joint <= {"comma", "and"} or not last.positions or not node.positions:
+    if told or not last.positions or not node.positions or not joint <= {"comma", "and"}:
         return False
+    if len(run) == 1:
+        return joint != {"comma", "and"}  # "the right, and up was a 2"
     return joint != {"comma"} or len(run) == 1 or "and" not in _between(run[-2], last, items)
 
 
@@ -187,6 +194,7 @@ def _lists(found: Sequence[Node]) -> list[Pair] | None:
         or not all(node.positions for node in found if node.kind == "group")
         or len(positions) != len(marks)
         or len({node.epoch for node in found}) > 1
+        or any(a.kind == b.kind and b.gap == APART for a, b in pairwise(found))
     ):
         return None
     return [Pair(position, mark) for position, mark in zip(positions, marks, strict=True)]

@@ -96,7 +96,7 @@ def _judged(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
         yield item._replace(kind="mark")
     elif item.kind == "both" and places == _PAIR and not (at and found[at - 1].kind == "position"):
         yield item._replace(kind="all", value=None)
-    elif "arrow" in item.roles and _points_at_mark(found, at):
+    elif "arrow" in item.roles and any("arrow" in i.roles and _points_at_mark(found, a) for a, i in enumerate(found)):
         yield item._replace(kind="symbol")
     elif item.kind == "article":
         counts = _counts_as_one(found, at, places)
@@ -150,7 +150,7 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     item, parts = found[at], _digits(found[at])
     if _counts(found, at):
         yield item._replace(kind="other")
-    elif _is_negative(found, at) or _counts_candies(found, at) or _carries_a_unit(found, at):
+    elif any(is_no_mark(found, at) for is_no_mark in _NO_MARKS):
         yield item._replace(kind="bad")
     elif at and _is_all(found[at - 1]) and parts == [places] and places != BEST:
         yield item._replace(kind=_all_of_them(found, at), value=places)
@@ -169,6 +169,13 @@ def _is_negative(found: Sequence[Item], at: int) -> bool:
     if at == 1:
         return len(found) == _PAIR
     return found[at - _PAIR].kind == "number" and found[at - _PAIR].end < found[at - 1].start
+
+
+def _is_of_something(found: Sequence[Item], at: int) -> bool:
+    """Whether the number is what something not understood is out of ("x/5"), or counts it ("the odder two")."""
+    over = at > 1 and found[at - 1].value == "/" and found[at - 1].end == found[at].start
+    others = at > 1 and bool(found[at].roles & _WRITTEN_OUT) and "determiner" in found[at - 2].roles
+    return (over or others) and is_kind(found, at - 1 - over, "word")
 
 
 def _is_all(item: Item) -> bool:
@@ -198,6 +205,7 @@ def _carries_a_unit(found: Sequence[Item], at: int) -> bool:
     return counted is not None and "count_after" in found[counted].roles and _has_a_place(found, at, counted, join)
 
 
+_NO_MARKS = (_is_negative, _is_of_something, _counts_candies, _carries_a_unit)
 _LINKS = frozenset(("filler", "position"))
 
 

@@ -7,7 +7,7 @@ from coachbot.programme.positions import Position
 from coachbot.reading.binding import Node, Pair, Unbound, bind, grouped, nodes
 from coachbot.reading.choosing import Choice
 from coachbot.reading.items import Item
-from coachbot.reading.neighbours import after, before
+from coachbot.reading.neighbours import QUIET, after, before, is_kind
 from coachbot.reading.readings import Mark, Word
 
 
@@ -24,20 +24,23 @@ def bound(
     pointing = frozenset(pick.at for pick in picks)
     went = frozenset(at for at in range(len(found)) if _went_down(found, at))
     rest = any("rest" in item.roles for item in found)
+    if rest and _leaves_a_name_out(found):
+        raise Unbound
     tried: set[frozenset[int]] = set()
     for hidden in _ways_of_hiding(found, order, pointing, went):
         if hidden in tried:
             continue
         tried.add(hidden)
-        if rest and any(found[at].kind == "position" for at in hidden - pointing - went):
+        if rest and any(found[at].kind in ("position", "mark") for at in hidden - pointing - went):
             continue  # "the rest" leaves out the positions that are only spoken of
-        if any(_is_excepted(found, at) for at in hidden):
+        if any(_is_excepted(found, at) or _is_put_right(found, at) for at in hidden - pointing):
             continue
         shown = [_hide(item) if at in hidden else item for at, item in enumerate(found)]
         spared = [p for at in hidden & went for p in _positions(found[at])] if rest else []
         for pairs in _bindings(shown):
             with suppress(Unbound):
-                return pairs, _ratings(pairs, [p for p in order if p not in spared], asked)
+                if not any(_spans(pair, hidden) or _is_torn(pair, found) for pair in pairs):
+                    return pairs, _ratings(pairs, [p for p in order if p not in spared], asked)
     raise Unbound
 
 
@@ -61,13 +64,49 @@ def _ways_of_hiding(
         yield hidden
 
 
-def _is_excepted(found: Sequence[Item], at: int) -> bool:
-    """Whether a position is left out of all: "all but up"."""
-    earlier = before(found, at)
-    if found[at].kind != "position" or earlier is None or found[earlier].kind != "except":
+def _leaves_a_name_out(found: Sequence[Item]) -> bool:
+    """Whether "the rest" is told of with no position named, or one that was not understood: "lfz and up 3, rest 4"."""
+    named = [at for at, item in enumerate(found) if item.kind == "position"]
+    joints = [at for at, item in enumerate(found) if item.kind == "and"]
+    halves = [(before(found, at), after(found, at)) for at in joints if not is_kind(found, after(found, at), "all")]
+    return not named or any(
+        is_kind(found, one, "word") and is_kind(found, other, "position")
+        for half in halves for one, other in (half, half[::-1])
+    )  # fmt: skip
+
+
+def _spans(pair: Pair, hidden: frozenset[int]) -> bool:
+    """Whether something hidden stands between a mark and its position: the mark may be that of the hidden one."""
+    if pair.group is None:
         return False
-    told = before(found, earlier)
-    return told is not None and found[told].kind == "all"
+    return any(min(pair.group.last, pair.mark.last) < at < max(pair.group.first, pair.mark.first) for at in hidden)
+
+
+def _is_torn(pair: Pair, found: Sequence[Item]) -> bool:
+    """Whether a mark before its position may be that of something else: "4, up so so", "left 3, fron 5, up 4"."""
+    if pair.group is None or pair.mark.last > pair.group.first:
+        return False
+    parted = any(item.kind in _PARTING for item in found[pair.mark.last + 1 : pair.group.first])
+    own = is_kind(found, after(found, pair.group.last, QUIET | {"fix"}), "word", "other")
+    listed = parted or any(item.kind == "position" for item in found[: pair.mark.first])
+    of_another = isinstance(pair.mark.mark, int) and is_kind(found, before(found, pair.mark.first), "word")
+    return (parted and own) or (listed and of_another)
+
+
+_PARTING = frozenset(("comma", "and", "except", "fix", "stop", "newline"))
+
+
+def _is_excepted(found: Sequence[Item], at: int) -> bool:
+    """Whether a position is left out of all: "all but up", "all 4 but up"."""
+    earlier = before(found, at)
+    if found[at].kind != "position" or not is_kind(found, earlier, "except"):
+        return False
+    return any(item.kind == "all" for item in found[:earlier])
+
+
+def _is_put_right(found: Sequence[Item], at: int) -> bool:
+    """Whether a correction leads up to a position: "4 3 5, sorry left is ..."."""
+    return found[at].kind == "position" and is_kind(found, before(found, at, QUIET | {"comma"}), "fix")
 
 
 def _bindings(found: Sequence[Item]) -> Iterator[list[Pair]]:
@@ -85,7 +124,7 @@ def _positions(item: Item) -> tuple[Position, ...]:
 
 def _went_down(found: Sequence[Item], at: int) -> bool:
     """Whether a position is only said to have gone down, with no mark: "left went down, the others did not"."""
-    if found[at].kind != "position":
+    if found[at].kind != "position" or is_kind(found, after(found, at), "mark"):
         return False
     first, last = at, at
     while first and found[first - 1].kind == "filler":
@@ -207,10 +246,16 @@ def _unnamed(
         yield from ((position, for_all[0]) for position in rest)
     elif bare and asked and not for_all and len({mark.mark for mark in bare}) == 1:
         yield asked, bare[0]
-    elif bare and len(bare) == len(rest) and not for_all and (len(pairs) > 1):
+    elif bare and len(bare) == len(rest) and not for_all and len(pairs) > 1 and not _put_right(pairs):
         yield from zip(rest, bare, strict=True)
     elif bare or for_all:
         raise Unbound
+
+
+def _put_right(pairs: Sequence[Pair]) -> bool:
+    """Whether bare marks come first and named ones after a correction: the bare ones are then the whole night's."""
+    bare = [pair.mark.epoch for pair in pairs if not pair.group]
+    return any(pair.group and pair.mark.epoch > max(bare) for pair in pairs)
 
 
 def used(pairs: Sequence[Pair], picks: Sequence[Choice]) -> set[int]:

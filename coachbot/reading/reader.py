@@ -122,20 +122,27 @@ def _is_bare(found: Sequence[Item], guessed: str) -> bool:
     What joins a position to its mark may stand between them ("rite wuz too"); a guess must then follow a position, or
     an article ("its a too").
     """
-    guesses = [at for at, item in enumerate(found) if guessed in item.roles and item.kind in ("mark", "position")]
     told = [at for at, item in enumerate(found) if item.kind in ("mark", "position")]
-    strange = [at for at, item in enumerate(found) if item.kind not in _BARE and not item.roles & _JOINING]
-    if not guesses or any(told[0] < at < told[-1] or found[at].kind not in ("filler", "word") for at in strange):
+    guesses = [at for at in told if guessed in found[at].roles]
+    if not guesses or not _is_framed(found, told):
         return False
-    if strange and len(told) < _A_LIST:
-        return False  # "for sure"
-    if guessed == "foreign" and sum(item.kind == "mark" for item in found) == 1:
+    if guessed == "foreign" and sum(found[at].kind == "mark" for at in told) == 1:
         return False
     if all(item.kind in _BARE for item in found[told[0] : told[-1]]):
         return True
-    if guessed == "initials":
+    led_up_to = all(found[at].kind == "position" or _is_led_up_to(found, at) for at in guesses)
+    return led_up_to and guessed != "initials"
+
+
+def _is_framed(found: Sequence[Item], told: Sequence[int]) -> bool:
+    """Whether what else is said stands around a list, and not within: one word before it, and what says nothing."""
+    strange = [at for at, item in enumerate(found) if item.kind not in _BARE and not item.roles & _JOINING]
+    words = [at for at in strange if found[at].kind != "filler"]
+    if any(told[0] < at < told[-1] for at in strange) or len(words) > 1:
         return False
-    return all(found[at].kind == "position" or _is_led_up_to(found, at) for at in guesses)
+    if any(found[at].kind != "word" or at > told[0] for at in words):
+        return False
+    return not strange or len(told) >= _A_LIST  # "for sure" is none
 
 
 def _is_led_up_to(found: Sequence[Item], at: int) -> bool:
