@@ -132,20 +132,24 @@ async def _load_the_rest(stopped: asyncio.Event) -> None:
 async def _signs(coachbot: Coachbot, settings: Settings, stopped: asyncio.Event) -> None:
     """Whatever parts this process has, tell the store how it fares; once more when all is done."""
     while True:
-        try:
-            await coachbot.signs.give()
-        except StoreError:
-            log.exception("signs_not_kept")
+        await _give_signs(coachbot)
         if stopped.is_set():
             return
         with suppress(TimeoutError):
             await asyncio.wait_for(stopped.wait(), settings.number("BEAT_SECONDS"))
 
 
+async def _give_signs(coachbot: Coachbot) -> None:
+    try:
+        await coachbot.signs.give()
+    except StoreError:  # a database that is away for a moment must not end the process
+        log.exception("signs_not_kept")
+
+
 async def _channels(coachbot: Coachbot, _: Settings, stopped: asyncio.Event) -> None:
     for channel in coachbot.channels.values():
         await channel.start(coachbot.inbox.receive, coachbot.sender.report)
-    await coachbot.signs.give()
+    await _give_signs(coachbot)
     await stopped.wait()
 
 

@@ -9,8 +9,9 @@ from coachbot import serving
 from coachbot.channels.base import Outgoing, Receipt
 from coachbot.coach.actions import Urgency
 from coachbot.rehearsal.stage import cast
+from coachbot.service.signs import Signs
 from coachbot.settings import Settings
-from coachbot.store import Envelope, Store
+from coachbot.store import Envelope, Store, UnavailableError
 
 
 async def test_a_channel_that_never_answers_does_not_hold_the_end_up(
@@ -38,3 +39,26 @@ async def test_a_channel_that_never_answers_does_not_hold_the_end_up(
 
     assert await store.read(lambda tx: list(tx.outbox.unsent())) == [Urgency.ALERT]
     assert await store.transact(lambda tx: tx.outbox.claim(stage.clock.now, 9, timedelta(minutes=1))) == []
+
+
+@pytest.mark.parametrize("store_url", ["sqlite"], indirect=True)
+async def test_a_database_that_is_away_as_the_channels_begin_ends_nothing(
+    store: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """That they are up is told again later; what people write meanwhile waits on the channel's side."""
+    stage = await cast(store)
+    tried = asyncio.Event()
+
+    async def failing(_: Signs) -> None:
+        tried.set()
+        raise UnavailableError("the database did not take it")
+
+    monkeypatch.setattr(Signs, "give", failing)
+    stopped = asyncio.Event()
+    channels = asyncio.create_task(serving._channels(stage.coachbot, Settings({}), stopped))
+    await asyncio.wait_for(tried.wait(), 10)
+    await asyncio.sleep(0)
+    assert not channels.done()
+
+    stopped.set()
+    await asyncio.wait_for(channels, 10)
