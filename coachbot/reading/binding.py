@@ -126,7 +126,7 @@ def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:
 def _joins(run: Sequence[Node], node: Node, items: Sequence[Item]) -> bool:
     """Whether nothing but a comma or an "and" stands between a run of positions and the next; an "and" is the last."""
     last, joint = run[-1], _between(run[-1], node, items)
-    told = any("copula" in item.roles for item in items[last.last + 1 : node.first])
+    told = any(item.roles & {"copula", "foreign"} for item in items[last.last + 1 : node.first])
     if told or not last.positions or not node.positions or not joint <= {"comma", "and"}:
         return False
     if len(run) == 1:

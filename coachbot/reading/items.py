@@ -103,7 +103,11 @@ def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item
 
 @lru_cache(maxsize=4096)
 def _roles(also: tuple[Entry, ...]) -> frozenset[str]:
-    return frozenset(entry.name for entry in also if entry.section in ("roles", "signs"))
+    names = (entry.section if entry.section == "foreign" else entry.name for entry in also if entry.section in _ROLES)
+    return frozenset(names)
+
+
+_ROLES = frozenset(("roles", "signs", "foreign"))
 
 
 _PLAINLY = {"plain": "word", "weighty": "word", "rest": "all", "went": "filler", "slip": "fix"}
@@ -118,6 +122,7 @@ _ALONE = {
     "plural_verb": "word",
     "mistaken": "fix",
     "copula": "filler",
+    "device": "word",
     "whatever": "word",
     "article": "filler",
     "determiner": "filler",

@@ -22,6 +22,7 @@ _LONG_ENOUGH_FOR_TWO_SLIPS = 9
 _TOO_LONG_TO_BE_A_WORD = 24
 _SPELLINGS_KEPT = 50_000
 _DRAWN_OUT = re.compile(r"(.)\1{2,}")
+_DOUBLED_AT_END = re.compile(r"(?<=..)(.)\1$")
 
 
 class Found(NamedTuple):
@@ -123,8 +124,7 @@ class Lexicon:
         return meant
 
     def _guess(self, word: str) -> str:
-        for drawn in (r"\1\1", r"\1"):
-            short = _DRAWN_OUT.sub(drawn, word)
+        for short in (_DRAWN_OUT.sub(r"\1\1", word), _DRAWN_OUT.sub(r"\1", word), _DOUBLED_AT_END.sub(r"\1", word)):
             if short in self._known:
                 return short
         if self.ear and (heard := self.ear.word(word)):

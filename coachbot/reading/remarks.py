@@ -2,7 +2,6 @@
 
 from collections.abc import Collection, Iterator, Sequence
 
-from coachbot.reading.choosing import clause
 from coachbot.reading.items import Item
 
 _JOINTS = frozenset(
@@ -52,8 +51,19 @@ def aside(text: str, found: Sequence[Item]) -> str | None:
 
 
 def _excuses(found: Sequence[Item]) -> set[int]:
-    """The items of each clause that only says why something is put right: "my thumb slipped, center is 1"."""
-    return {i for at, item in enumerate(found) if "slip" in item.roles for i in clause(found, at)}
+    """The items of each clause that only says why something is put right: "my thumb slipped, center is 1".
+
+    What is said of the phone is such a reason where it stands before the first mark.
+    """
+    first = next((at for at, item in enumerate(found) if item.kind == "mark"), 0)
+    slips = [at for at, item in enumerate(found) if "slip" in item.roles or (at < first and "device" in item.roles)]
+    return {i for at in slips for i in _sentence_part(found, at)}
+
+
+def _sentence_part(found: Sequence[Item], at: int) -> range:
+    """The items around `at` up to the next comma, end of sentence or line on both sides."""
+    ends = [-1, *(i for i, item in enumerate(found) if item.kind in ("comma", "stop", "newline")), len(found)]
+    return range(max(end for end in ends if end < at) + 1, min(end for end in ends if end > at))
 
 
 def _runs(found: Sequence[Item], used: Collection[int]) -> Iterator[list[Item]]:
