@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from itertools import chain, pairwise
 
 from coachbot.programme.positions import Position
+from coachbot.reading.counting import NO_MARKS, PASSED_OVER, counts
 from coachbot.reading.items import BEST, WORST, Item
 from coachbot.reading.neighbours import after, before, is_kind
 
@@ -115,7 +116,7 @@ def _is_between_positions(found: Sequence[Item], at: int) -> bool:
 def _has_a_position(found: Sequence[Item], at: int) -> bool:
     """Whether a position stands right beside: "left and up got 4s", "4s for left"."""
     sides = (reversed(found[:at]), found[at + 1 :])
-    nearest = [next((item.kind for item in side if item.kind not in _PASSED_OVER), "") for side in sides]
+    nearest = [next((item.kind for item in side if item.kind not in PASSED_OVER), "") for side in sides]
     return "position" in nearest
 
 
@@ -148,9 +149,9 @@ def _one(found: Sequence[Item], at: int) -> Item:
 
 def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     item, parts = found[at], _digits(found[at])
-    if _counts(found, at):
+    if counts(found, at):
         yield item._replace(kind="other")
-    elif any(is_no_mark(found, at) for is_no_mark in _NO_MARKS):
+    elif any(is_no_mark(found, at) for is_no_mark in NO_MARKS):
         yield item._replace(kind="bad")
     elif at and _is_all(found[at - 1]) and parts == [places] and places != BEST:
         yield item._replace(kind=_all_of_them(found, at), value=places)
@@ -162,58 +163,8 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
         yield from _run_together(item, places)
 
 
-def _is_negative(found: Sequence[Item], at: int) -> bool:
-    """Whether a dash clings to a number that follows another: the last of ``4 3 -1``."""
-    if not at or found[at - 1].value != "-" or found[at - 1].end != found[at].start:
-        return False
-    if at == 1:
-        return len(found) == _PAIR
-    return found[at - _PAIR].kind == "number" and found[at - _PAIR].end < found[at - 1].start
-
-
-def _is_of_something(found: Sequence[Item], at: int) -> bool:
-    """Whether the number is what something not understood is out of ("x/5"), or counts it ("the odder two")."""
-    over = at > 1 and found[at - 1].value == "/" and found[at - 1].end == found[at].start
-    others = at > 1 and bool(found[at].roles & _WRITTEN_OUT) and "determiner" in found[at - 2].roles
-    return (over or others) and is_kind(found, at - 1 - over, "word")
-
-
 def _is_all(item: Item) -> bool:
     return item.kind == "all" and "rest" not in item.roles
-
-
-def _counts_candies(found: Sequence[Item], at: int) -> bool:
-    """Whether the number tells of how many candies another is the mark: "two were 4", "deux 4 et un 3"."""
-    if at and found[at - 1].kind in ("number", "all"):
-        return False
-    following = found[at + 1 : at + 4]
-    if following and "plural_verb" in following[0].roles:
-        return any(item.kind in ("number", "plural", "one", "article") for item in following[1:])
-    digits = bool(following) and following[0].kind == "number" and not following[0].roles & _WRITTEN_OUT
-    return digits and bool(found[at].roles & _WRITTEN_OUT)
-
-
-_WRITTEN_OUT = frozenset(("numbers", "ones", "sounds", "foreign"))
-
-
-def _carries_a_unit(found: Sequence[Item], at: int) -> bool:
-    """Whether the number shares the unit of another: "3 minutes for the first and 5 for the last"."""
-    join = next((i for i in range(at - 1, -1, -1) if found[i].kind == "and"), None)
-    if join is None or any(item.kind not in _LINKS for item in found[join + 1 : at]):
-        return False
-    counted = next((i for i in range(join - 1, -1, -1) if found[i].kind not in _LINKS), None)
-    return counted is not None and "count_after" in found[counted].roles and _has_a_place(found, at, counted, join)
-
-
-_NO_MARKS = (_is_negative, _is_of_something, _counts_candies, _carries_a_unit)
-_LINKS = frozenset(("filler", "position"))
-
-
-def _has_a_place(found: Sequence[Item], at: int, counted: int, join: int) -> bool:
-    """Whether both the counted thing and the number at `at` go with a position."""
-    near = [item.kind for item in found[join + 1 : at + 4]]
-    before = [item.kind for item in found[max(0, counted - 3) : join]]
-    return "position" in near and "position" in before
 
 
 def _all_of_them(found: Sequence[Item], at: int) -> str:
@@ -251,36 +202,3 @@ def _chained(item: Item, parts: Sequence[int], places: int) -> Iterator[Item]:
         yield item._replace(kind="other")
     else:
         yield item._replace(kind="bad")
-
-
-_PASSED_OVER = frozenset(("filler", "quality", "symbol"))
-
-
-def _counts(found: Sequence[Item], at: int) -> bool:
-    """Whether the number counts something else: "took 3", "3 tries", "she is 4", "3 big gulps"."""
-    listed = at > 0 and found[at - 1].kind == "number"
-    return _is_counted_before(found, at) or _is_counted_after(found[at + 1 : at + 3], listed=listed)
-
-
-def _is_counted_before(found: Sequence[Item], at: int) -> bool:
-    following = [item.kind for item in found[at + 1 : at + 3] if item.kind != "comma"]
-    if following[:1] == ["number"]:
-        return False  # "we had 4 3 5 2 4"
-    near = found[max(0, at - 2) : at]
-    if near and "count_after" in near[-1].roles and near[-1].end == found[at].start:
-        return True  # the minutes of "19h30"
-    counts = next((i for i in range(at - 1, max(0, at - 2) - 1, -1) if "count_before" in found[i].roles), None)
-    if counts is None or (counts < at - 1 and near[1].kind not in ("filler", "except")):
-        return False
-    beside = (before(found, counts), after(found, at))
-    return not ("scores" in found[counts].roles and any(is_kind(found, place, "position") for place in beside))
-
-
-def _is_counted_after(after: Sequence[Item], *, listed: bool) -> bool:
-    """Whether a unit follows. An unknown word in the plural is one, but not after a list ("4 3 5 hugs")."""
-    if not after:
-        return False
-    unit = any("count_after" in item.roles for item in after[1:])
-    if after[0].kind == "word" and "count_after" not in after[0].roles:
-        return unit or (str(after[0].value).endswith("s") and not listed)
-    return "count_after" in after[0].roles or (unit and after[0].kind in _PASSED_OVER)

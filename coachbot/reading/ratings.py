@@ -6,9 +6,10 @@ from contextlib import suppress
 from coachbot.programme.positions import Position
 from coachbot.reading.binding import Node, Pair, Unbound, bind, grouped, nodes
 from coachbot.reading.choosing import Choice
+from coachbot.reading.hiding import is_excepted, is_put_right, ways_of_hiding, went_down
 from coachbot.reading.items import Item
 from coachbot.reading.neighbours import QUIET, after, before, is_kind
-from coachbot.reading.readings import Mark, Word
+from coachbot.reading.readings import Mark
 
 
 def bound(
@@ -22,18 +23,18 @@ def bound(
         Unbound: the marks do not fit the positions in one way.
     """
     pointing = frozenset(pick.at for pick in picks)
-    went = frozenset(at for at in range(len(found)) if _went_down(found, at))
+    went = frozenset(at for at in range(len(found)) if went_down(found, at))
     rest = any("rest" in item.roles for item in found)
     if rest and _leaves_a_name_out(found):
         raise Unbound
     tried: set[frozenset[int]] = set()
-    for hidden in _ways_of_hiding(found, order, pointing, went):
+    for hidden in ways_of_hiding(found, order, pointing, went):
         if hidden in tried:
             continue
         tried.add(hidden)
         if rest and any(found[at].kind in ("position", "mark") for at in hidden - pointing - went):
             continue  # "the rest" leaves out the positions that are only spoken of
-        if any(_is_excepted(found, at) or _is_put_right(found, at) for at in hidden - pointing):
+        if any(is_excepted(found, at) or is_put_right(found, at) for at in hidden - pointing):
             continue
         shown = [_hide(item) if at in hidden else item for at, item in enumerate(found)]
         spared = [p for at in hidden & went for p in _positions(found[at])] if rest else []
@@ -42,26 +43,6 @@ def bound(
                 if not any(_spans(pair, hidden) or _is_torn(pair, found) for pair in pairs):
                     return pairs, _ratings(pairs, [p for p in order if p not in spared], asked)
     raise Unbound
-
-
-def _ways_of_hiding(
-    found: Sequence[Item], order: Sequence[Position], pointing: frozenset[int], went: frozenset[int]
-) -> Iterator[frozenset[int]]:
-    """Items that may only be spoken of: those that point at the best, none, and then more and more."""
-    yield pointing
-    yield frozenset()
-    everywhere = range(len(found))
-    more = (
-        _echoes(found),
-        went,
-        (at for at in everywhere if _is_prose(found, at)),
-        (at for at in everywhere if _is_tale(found, at)),
-        _beside_list(found, order),
-    )
-    hidden = pointing
-    for spoken_of in more:
-        hidden = hidden.union(spoken_of)
-        yield hidden
 
 
 def _leaves_a_name_out(found: Sequence[Item]) -> bool:
@@ -96,19 +77,6 @@ def _is_torn(pair: Pair, found: Sequence[Item]) -> bool:
 _PARTING = frozenset(("comma", "and", "except", "fix", "stop", "newline"))
 
 
-def _is_excepted(found: Sequence[Item], at: int) -> bool:
-    """Whether a position is left out of all: "all but up", "all 4 but up"."""
-    earlier = before(found, at)
-    if found[at].kind != "position" or not is_kind(found, earlier, "except"):
-        return False
-    return any(item.kind == "all" for item in found[:earlier])
-
-
-def _is_put_right(found: Sequence[Item], at: int) -> bool:
-    """Whether a correction leads up to a position: "4 3 5, sorry left is ..."."""
-    return found[at].kind == "position" and is_kind(found, before(found, at, QUIET | {"comma"}), "fix")
-
-
 def _bindings(found: Sequence[Item]) -> Iterator[list[Pair]]:
     """The pairs that `found` is made of, with and (where that makes no sense) without joining positions."""
     with suppress(Unbound):
@@ -122,67 +90,8 @@ def _positions(item: Item) -> tuple[Position, ...]:
     return item.value if isinstance(item.value, tuple) else ()
 
 
-def _went_down(found: Sequence[Item], at: int) -> bool:
-    """Whether a position is only said to have gone down, with no mark: "left went down, the others did not"."""
-    if found[at].kind != "position" or is_kind(found, after(found, at), "mark"):
-        return False
-    first, last = at, at
-    while first and found[first - 1].kind == "filler":
-        first -= 1
-    while last + 1 < len(found) and found[last + 1].kind == "filler":
-        last += 1
-    return any("went" in item.roles for item in found[first : last + 1])
-
-
-def _beside_list(found: Sequence[Item], order: Sequence[Position]) -> frozenset[int]:
-    """Positions among words where bare marks tell the whole night: "her left ear hurts 4 3 5 2 4"."""
-    marks = [at for at, item in enumerate(found) if item.kind == "mark"]
-    if len(marks) != len(order) or any(found[at].kind == "position" for at in range(marks[0], marks[-1])):
-        return frozenset()
-    return frozenset(at for at in range(marks[0]) if found[at].kind == "position" and _has_words(found, at))
-
-
-def _echoes(found: Sequence[Item]) -> Iterator[int]:
-    """Where "skipped" or "not down" only says again what was said of a position: "left was skipped, we missed it"."""
-    told, beside = None, False
-    for at, item in enumerate(found):
-        if item.kind == "mark":
-            following = after(found, at) if beside else None
-            again = following is None or found[following].kind != "position"
-            if isinstance(item.value, Word) and item.value is told and again:
-                yield at
-            told, beside = item.value, False
-        elif item.kind == "all":
-            told = None
-        elif item.kind == "position":
-            beside = True
-
-
-def _has_words(found: Sequence[Item], at: int) -> bool:
-    return any(i is not None and found[i].kind in _PROSE for i in (before(found, at), after(found, at)))
-
-
-def _is_tale(found: Sequence[Item], at: int) -> bool:
-    """Whether "missed" or "spat out" is part of a tale ("missed her nap"): words at its side and no position."""
-    if found[at].kind != "mark" or isinstance(found[at].value, int):
-        return False
-    near = {found[i].kind for i in (before(found, at), after(found, at)) if i is not None}
-    return "position" not in near and bool(near & _PROSE)
-
-
 def _hide(item: Item) -> Item:
     return item._replace(kind="denied")
-
-
-_PROSE = frozenset(("word", "worst", "quality", "other"))
-
-
-def _is_prose(found: Sequence[Item], at: int) -> bool:
-    """Whether a position is only spoken of: words at its side, and no mark of its own after them."""
-    if found[at].kind != "position":
-        return False
-    mark = after(found, at, _PROSE | {"filler"})
-    return _has_words(found, at) and (mark is None or found[mark].kind != "mark")
 
 
 def _ratings(pairs: Sequence[Pair], order: Sequence[Position], asked: Position | None) -> dict[Position, Mark]:
