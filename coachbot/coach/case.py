@@ -6,6 +6,7 @@ from enum import StrEnum
 
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy, Protocol
+from coachbot.programme.sizes import Target
 from coachbot.reading.readings import Mark
 from coachbot.triage.levels import Level
 
@@ -178,7 +179,7 @@ class Case:
     `learned` the date on which it ended; `back_to` the state that lifting the hold returns to; `ended_by` the
     clinician who ended the programme, None if the family stopped it. `late` says that the last prompt could not be
     sent in time, which the next one will say kindly; `serial` numbers what has been said. `watch` is the next date on
-    which the family is asked how the child is after a choke.
+    which the family is asked how the child is after a choke. `target` is for clinicians only; no family is told of it.
     """
 
     id: int
@@ -214,6 +215,7 @@ class Case:
     note_asked: NoteAsked | None = None
     forget_asked: bool = False
     chosen: Position | None = None
+    target: Target | None = None
     serial: int = 0
 
     @property

@@ -21,6 +21,7 @@ from coachbot.coach.events import (
     NightEntered,
     Paused,
     Resumed,
+    TargetSet,
     Told,
 )
 from coachbot.coach.turn import Refused, Turn, line
@@ -133,6 +134,11 @@ def candy_set(turn: Turn, event: CandySet) -> None:
     kept = tuple(protocol.candy(turn_) for turn_ in range(1, turn.case.practised + 1))
     turn.change(protocol=replace(protocol, candies=(*kept, event.candy)))
     turn.say_all(line("candy-changed", candy=event.candy.kind, size=event.candy.size_mm))
+
+
+def target_set(turn: Turn, event: TargetSet) -> None:
+    """Keep how big the real medicine is. It is the clinician's to know: nobody is told."""
+    turn.change(target=event.target)
 
 
 def told(turn: Turn, event: Told) -> None:

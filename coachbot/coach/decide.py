@@ -108,6 +108,7 @@ _DEEDS: dict[type, Callable[[Turn, Any], None]] = {
     happened.Resumed: clinician.resumed,
     happened.BedtimeSet: clinician.bedtime_set,
     happened.CandySet: clinician.candy_set,
+    happened.TargetSet: clinician.target_set,
     happened.Told: clinician.told,
     happened.NightEntered: clinician.night_entered,
     happened.FollowedUp: clinician.followed_up,

@@ -10,6 +10,7 @@ from enum import StrEnum
 from coachbot.coach.case import Role, Swallow
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy
+from coachbot.programme.sizes import Target
 from coachbot.triage import Assessment
 
 
@@ -146,6 +147,14 @@ class CandySet:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TargetSet:
+    """A clinician set how big the real medicine is and the sizes on the way to it, or, None, took that back."""
+
+    by: str
+    target: Target | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Told:
     """A clinician sent the family words of their own."""
 
@@ -212,6 +221,7 @@ Event = (
     | Resumed
     | BedtimeSet
     | CandySet
+    | TargetSet
     | Told
     | NightEntered
     | FollowedUp

@@ -30,6 +30,7 @@ from coachbot.desk import (
     signing_in,
     study,
     takeout,
+    target,
 )
 from coachbot.desk.pages import CLINICAL, EVERYBODY, LEAD, STAFF, STUDY, Page, route
 from coachbot.desk.visit import Desk
@@ -64,6 +65,8 @@ PAGES = (
     Page("GET", "/children/{case:int}/sheets.pdf", papers.rating_sheets, CLINICAL),
     Page("GET", "/children/{case:int}/night", papers.entry, CLINICAL),
     Page("POST", "/children/{case:int}/night", papers.enter, CLINICAL),
+    Page("GET", "/children/{case:int}/target", target.form, CLINICAL),
+    Page("POST", "/children/{case:int}/target", target.take, CLINICAL),
     Page("POST", "/children/{case:int}/invitation", invitations.renew, CLINICAL),
     Page("GET", "/children/{case:int}/invitation/{key}", invitations.invited, CLINICAL),
     Page("GET", "/children/{case:int}/invitation/{key}/{index:int}.pdf", invitations.card, CLINICAL),

@@ -12,13 +12,14 @@ from coachbot.coach.decide import decide
 from coachbot.coach.events import Event
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy
+from coachbot.programme.sizes import Target
 from coachbot.store.documents import kind_of
 
 log = structlog.get_logger(__name__)
 
-Value = State | time | str | Candy | Position | None
+Value = State | time | str | Candy | Position | Target | None
 
-WATCHED = ("state", "bedtime", "zone", "candy", "chosen")
+WATCHED = ("state", "bedtime", "zone", "candy", "chosen", "target")
 """What is compared before and after each event."""
 
 TOLD = (happened.Told, happened.NightEntered, happened.Acknowledged, happened.Joined)

@@ -8,7 +8,7 @@ from starlette.responses import Response
 
 from coachbot.coach.case import Case, Night, State, Status
 from coachbot.coach.finish import first_and_last
-from coachbot.desk import changes
+from coachbot.desk import changes, target
 from coachbot.desk.changes import Entry
 from coachbot.desk.plots import bars, course
 from coachbot.desk.talk import Saying, sayings
@@ -64,6 +64,9 @@ async def child(visit: Visit) -> Response:
             visit.t("shares-title"),
         ),
         night_notes=list(notes(case)),
+        ladder=target.ladder(visit, case),
+        ladder_drawing=target.drawing(visit, case),
+        written=target.written,
         local=lambda at: local(at, case.zone),
         done=visit.query("done"),
         ended=case.state in (State.WITHDRAWN, State.FOLLOWED_UP),

@@ -3,7 +3,8 @@
 No colour tells anything that shape does not: a practised night is a square, a partial one half, a missed one a ring.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
 
 from markupsafe import Markup
 
@@ -20,6 +21,28 @@ LEFT, RIGHT, TOP, BOTTOM = 24, 8, 8, 20
 
 SCALE = (1, 3, 5)
 """Ratings that have a line of their own."""
+
+LONGEST, LABEL, PER_MM = 180, 10, 8
+"""The most units that a size takes up, the gap to its label, and units a millimetre while there is room."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Spot:
+    """A share at a night with its interval, all from 0 to 1; without `at` only the interval is known."""
+
+    night: int
+    at: float | None
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shape:
+    """Something to swallow, in millimetres, with its label; what has no known width is drawn round."""
+
+    label: str
+    length: float
+    width: float | None = None
 
 
 def strip(nights: Sequence[Status | None], title: str) -> Markup:
@@ -61,7 +84,7 @@ def course(nights: Sequence[Night], position: Position, title: str, down: str) -
     )
 
 
-def _x(last: int, number: int) -> float:
+def _x(last: int, number: float) -> float:
     return LEFT + (WIDE - LEFT - RIGHT) * (number - 0.5) / max(last, 1)
 
 
@@ -71,9 +94,12 @@ def _y(rating: int) -> float:
 
 
 def _level(rating: int) -> Markup:
-    y = _y(rating)
-    return Markup('<path class="rule" d="M{} {:.1f}H{}"/><text class="tick" x="8" y="{:.1f}">{}</text>').format(
-        LEFT, y, WIDE - RIGHT, y + 3, rating
+    return _rule(_y(rating), 8, rating)
+
+
+def _rule(y: float, left: int, label: int) -> Markup:
+    return Markup('<path class="rule" d="M{} {:.1f}H{}"/><text class="tick" x="{}" y="{:.1f}">{}</text>').format(
+        LEFT, y, WIDE - RIGHT, left, y + 3, label
     )
 
 
@@ -113,3 +139,68 @@ def _bar(index: int, name: str, share: float) -> Markup:
         '<text class="label" x="0" y="{}">{}</text><rect class="track" x="76" y="{}" width="180" height="14"/>'
         '<rect class="full" x="76" y="{}" width="{:.1f}" height="14"/><text class="label" x="262" y="{}">{} %</text>'
     ).format(y + 17, name, y + 6, y + 6, 180 * share, y + 17, round(100 * share))
+
+
+def shares_by_night(spots: Sequence[Spot], last: int, title: str) -> Markup:
+    """Shares of a hundred by night: a point each, a bar for its interval."""
+    drawn = (_spot(last, spot) for spot in spots)
+    return _shares(last, title, drawn)
+
+
+def _spot(last: int, spot: Spot) -> Markup:
+    x = _x(last, spot.night)
+    bar = Markup('<path class="spread" d="M{:.1f} {:.1f}V{:.1f}"/>').format(
+        x, _level_of(spot.low), _level_of(spot.high)
+    )
+    if spot.at is None:
+        return bar
+    return bar + Markup('<circle class="dot" cx="{:.1f}" cy="{:.1f}" r="3.2"/>').format(x, _level_of(spot.at))
+
+
+def falling(steps: Sequence[Spot], last: int, title: str) -> Markup:
+    """A curve that starts at all and falls at the end of each step's night, with the band of its interval."""
+    points = [Spot(night=0, at=1, low=1, high=1), *steps]
+    ends = [*(step.night for step in steps), last]
+    line, low, high = (_stairs(last, ends, [getattr(one, name) for one in points]) for name in ("at", "low", "high"))
+    band = Markup('<polygon class="band" points="{}"/>').format(" ".join([*low, *reversed(high)]))
+    return _shares(last, title, [band, Markup('<polyline class="curve" points="{}"/>').format(" ".join(line))])
+
+
+def _stairs(last: int, ends: Sequence[int], levels: Sequence[float]) -> list[str]:
+    """The corners of a line that keeps each level up to the end of its night."""
+    starts = [0, *ends]
+    return [
+        f"{_x(last, night + 0.5):.1f},{_level_of(level):.1f}"
+        for start, end, level in zip(starts, ends, levels, strict=False)
+        for night in (start, end)
+    ]
+
+
+def _level_of(share: float) -> float:
+    return TOP + (HIGH - TOP - BOTTOM) * (1 - share)
+
+
+def _shares(last: int, title: str, drawn: Iterable[Markup]) -> Markup:
+    rules = (_rule(_level_of(percent / 100), 2, percent) for percent in (0, 50, 100))
+    return Markup('<svg class="course" role="img" aria-label="{}" viewBox="0 0 {} {}">{}</svg>').format(
+        title, WIDE, HIGH, Markup().join([*rules, _axis(last), *drawn])
+    )
+
+
+def sizes(shapes: Sequence[Shape], title: str) -> Markup:
+    """Things to swallow below each other, to one scale."""
+    scale = min(PER_MM, LONGEST / max(shape.length for shape in shapes))
+    heights = [max(scale * (shape.width or shape.length), 14) + 8 for shape in shapes]
+    tops = [sum(heights[:index]) for index in range(len(shapes))]
+    rows = [_shape(shape, scale, top, high) for shape, top, high in zip(shapes, tops, heights, strict=True)]
+    return Markup('<svg class="bars sizes" role="img" aria-label="{}" viewBox="0 0 300 {:.0f}">{}</svg>').format(
+        title, sum(heights), Markup().join(rows)
+    )
+
+
+def _shape(shape: Shape, scale: float, top: float, high: float) -> Markup:
+    length, width, middle = scale * shape.length, scale * (shape.width or shape.length), top + high / 2
+    return Markup(
+        '<rect class="pill" x="1" y="{:.1f}" width="{:.1f}" height="{:.1f}" rx="{:.1f}"/>'
+        '<text class="label" x="{:.1f}" y="{:.1f}">{}</text>'
+    ).format(middle - width / 2, length, width, width / 2, length + LABEL, middle + 4, shape.label)

@@ -5,6 +5,7 @@ import warnings
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from statistics import fmean
 from types import MappingProxyType
 
 import numpy as np
@@ -22,9 +23,9 @@ CONFIDENCE = 0.95
 class Participant:
     """One child of a cohort, by a study code that tells nothing of it.
 
-    `evenings` is how many there have been, missed ones too; `named` the best position by night, as the child named
-    it; `dropped_out` says that the family stopped before the end, after the last of those evenings; `age` is in
-    whole years where it may be told.
+    `evenings` is how many are over, missed ones too; on the `unsent` ones our message did not come, so that nobody
+    could practise; `named` is the best position by night, as the child named it; `dropped_out` says that the family
+    stopped before the end, after the last of those evenings; `age` is in whole years where it may be told.
     """
 
     code: str
@@ -32,6 +33,7 @@ class Participant:
     swallows: tuple[Swallow, ...]
     evenings: int
     named: Mapping[int, Position]
+    unsent: frozenset[int] = frozenset()
     dropped_out: bool = False
     age: int | None = None
 
@@ -80,19 +82,23 @@ class PlaceEffect:
 
 
 def share(count: int, total: int) -> Share | None:
-    """A share with Wilson's score interval (Wilson, JASA 1927;22:209), None of nothing.
+    """A share with its interval, None of nothing.
 
     Raises:
         ValueError: a count outside 0 to total.
     """
     if not 0 <= count <= total:
         raise ValueError(f"{count} of {total} is no share")
-    if not total:
-        return None
+    return wilson(count, total) if total else None
+
+
+def wilson(count: int, total: int) -> Share:
+    """A share of one or more with Wilson's score interval (Wilson, JASA 1927;22:209)."""
     z = float(scipy.stats.norm.ppf((1 + CONFIDENCE) / 2))
     middle = (count + z**2 / 2) / (total + z**2)
     half = z / (total + z**2) * math.sqrt(count * (total - count) / total + z**2 / 4)
-    return Share(count=count, total=total, low=max(0.0, middle - half), high=min(1.0, middle + half))
+    low, high = middle - half if count else 0.0, middle + half if count < total else 1.0
+    return Share(count=count, total=total, low=low, high=high)
 
 
 def staying(cohort: Sequence[Participant]) -> tuple[Staying, ...]:
@@ -119,14 +125,18 @@ def staying(cohort: Sequence[Participant]) -> tuple[Staying, ...]:
     )
 
 
-def adherence(cohort: Sequence[Participant]) -> tuple[Share, ...]:
-    """For night 1, 2, ... how many of the families who had that evening practised."""
+def adherence(cohort: Sequence[Participant]) -> Mapping[int, Share]:
+    """By night, how many practised of the families who had that evening and got our message."""
+    practised = [child.practised for child in cohort]
     nights = range(1, max((child.evenings for child in cohort), default=0) + 1)
-    shares = (
-        share(sum(night in child.practised for child in cohort), sum(night <= child.evenings for child in cohort))
+    shares = {
+        night: share(
+            sum(night in nights for nights in practised),
+            sum(night <= child.evenings and night not in child.unsent for child in cohort),
+        )
         for night in nights
-    )
-    return tuple(one for one in shares if one)
+    }
+    return MappingProxyType({night: one for night, one in shares.items() if one})
 
 
 def favourites(cohort: Sequence[Participant]) -> Mapping[tuple[Position, Position], int]:
@@ -140,14 +150,30 @@ def off_centre(cohort: Sequence[Participant]) -> Share | None:
     return share(sum(one is not Position.CENTER for one in last), len(last))
 
 
+def last_down(cohort: Sequence[Participant], position: Position) -> Share | None:
+    """How many children's last candy in a position went down, of those who tried it."""
+    lasts = [found[position] for child in cohort if position in (found := _lasts(child))]
+    return share(sum(lasts), len(lasts))
+
+
+def last_tries(cohort: Sequence[Participant], positions: Sequence[Position]) -> list[list[bool]]:
+    """Whether the last candy tried went down, by position, for each child who has tried all of `positions`."""
+    lasts = map(_lasts, cohort)
+    return [[last[position] for position in positions] for last in lasts if last.keys() >= set(positions)]
+
+
 def got_down(cohort: Sequence[Participant], positions: Sequence[Position]) -> Difference | None:
     """Cochran's Q: whether the last candy tried went down more often in some positions than in others.
 
     Children who have not tried all of `positions` are left out; None if none is left.
     """
-    lasts = ({s.position: s.went_down for s in sorted(child.swallows, key=lambda s: s.night)} for child in cohort)
-    rows = [[last[position] for position in positions] for last in lasts if last.keys() >= set(positions)]
+    rows = last_tries(cohort, positions)
     return cochran(rows) if rows else None
+
+
+def _lasts(child: Participant) -> dict[Position, bool]:
+    """Whether the last candy that the child tried in each position went down."""
+    return {one.position: one.went_down for one in sorted(child.swallows, key=lambda one: one.night)}
 
 
 def place_effects(cohort: Sequence[Participant]) -> tuple[PlaceEffect, ...]:
@@ -171,8 +197,13 @@ def _own_effects(swallows: Sequence[Swallow]) -> Iterator[tuple[int, float]]:
         seen = value(swallow)
         if seen is not None:
             nights.setdefault(swallow.night, {})[swallow.place] = seen
-    for place in sorted({place for night in nights.values() for place in night}):
-        yield place, float(np.mean([n[place] - np.mean(list(n.values())) for n in nights.values() if place in n]))
+    effects: dict[int, list[float]] = {}
+    for night in nights.values():
+        mean = fmean(night.values())
+        for place, seen in night.items():
+            effects.setdefault(place, []).append(seen - mean)
+    for place, found in sorted(effects.items()):
+        yield place, fmean(found)
 
 
 def _place_effect(place: int, effects: Sequence[float]) -> PlaceEffect:

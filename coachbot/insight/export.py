@@ -42,7 +42,12 @@ COLUMNS = (
     Column(name="went_down", meaning="whether it was swallowed", unit="0 no, 1 yes", pattern="[01]"),
     Column(name="rating", meaning="the child's rating, 5 is easiest", unit="1 to 5", pattern="[1-5]"),
     Column(name="named_best", meaning="the best position that the child named", unit="position", pattern=_ANY_POSITION),
-    Column(name="dropped_out", meaning="whether the family stopped early", unit="0 no, 1 yes", pattern="[01]"),
+    Column(
+        name="dropped_out",
+        meaning="family stopped early, empty if few",
+        unit="0 no, 1 yes",
+        pattern="[01]",
+    ),
 )
 """The data dictionary, in the order of the table."""
 
@@ -70,33 +75,46 @@ class Finding:
 
 
 def table(cohort: Sequence[Participant]) -> Iterator[tuple[str, ...]]:
-    """The header, then one row a swallow: by the children's codes, then by night and place."""
-    ages = Counter(child.age for child in cohort)
+    """The header, then one row a swallow: by the children's codes, then by night and place.
+
+    Whether a family stopped is told of nobody if fewer than `SMALL_CELL` stopped, or went on; an age is told if so
+    many share it and the same answer to that.
+    """
+    stopped = Counter(child.dropped_out for child in cohort)
+    hidden = bool(stopped[True]) and any(small(count) for count in stopped.values())
+    traits = {child.code: (child.age, "" if hidden else str(int(child.dropped_out))) for child in cohort}
+    shared = Counter(traits.values())
     yield tuple(column.name for column in COLUMNS)
     for child in sorted(cohort, key=lambda one: one.code):
-        told = child.age is not None and child.age <= OLDEST and ages[child.age] >= SMALL_CELL
+        age, dropped_out = trait = traits[child.code]
+        told = age is not None and age <= OLDEST and shared[trait] >= SMALL_CELL
         for swallow in in_order(child.swallows):
-            yield _row(child, swallow, str(child.age) if told else "")
+            yield _row(child, swallow, str(age) if told else "", dropped_out)
 
 
-def dictionary() -> Iterator[tuple[str, ...]]:
+def dictionary(columns: Sequence[Column] = COLUMNS) -> Iterator[tuple[str, ...]]:
     """The data dictionary as a table, with its header."""
     yield "column", "meaning", "unit", "pattern"
-    yield from ((column.name, column.meaning, column.unit, column.pattern) for column in COLUMNS)
+    yield from ((column.name, column.meaning, column.unit, column.pattern) for column in columns)
+
+
+def small(count: int) -> bool:
+    """Whether a count of children is too small to be told. That there are none may be told."""
+    return 0 < count < SMALL_CELL
 
 
 def suppressed(count: int) -> str:
     """A count of children as it may be told."""
-    return f"<{SMALL_CELL}" if 0 < count < SMALL_CELL else str(count)
+    return f"<{SMALL_CELL}" if small(count) else str(count)
 
 
-def identifiers(rows: Sequence[Sequence[str]]) -> tuple[Finding, ...]:
+def identifiers(rows: Sequence[Sequence[str]], columns: Sequence[Column] = COLUMNS) -> tuple[Finding, ...]:
     """All that stands in a table, header first, and is not what the dictionary allows there.
 
     A column that is not in the dictionary is found whatever it holds; a cell is allowed only if it is empty or
     matches its column's pattern, and what is not is named by the item of the Safe Harbor list that it looks like.
     """
-    patterns = {column.name: re.compile(column.pattern) for column in COLUMNS}
+    patterns = {column.name: re.compile(column.pattern) for column in columns}
     header, *body = rows or [[]]
     strange = [
         Finding(row=0, column=name, item="R", what="column that is not in the data dictionary")
@@ -125,7 +143,7 @@ def _finding(row: int, column: str, cell: str) -> Finding:
     return Finding(row=row, column=column, item="R", what="value that the data dictionary does not allow")
 
 
-def _row(child: Participant, swallow: Swallow, age: str) -> tuple[str, ...]:
+def _row(child: Participant, swallow: Swallow, age: str, dropped_out: str) -> tuple[str, ...]:
     return (
         child.code,
         age,
@@ -135,5 +153,5 @@ def _row(child: Participant, swallow: Swallow, age: str) -> tuple[str, ...]:
         str(int(swallow.went_down)),
         "" if swallow.rating is None else str(swallow.rating),
         child.named.get(swallow.night, ""),
-        str(int(child.dropped_out)),
+        dropped_out,
     )

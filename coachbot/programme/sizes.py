@@ -40,10 +40,6 @@ class Size:
                 f"{self.length_mm} by {self.width_mm} mm: give the longest side as the length, and a width over 0"
             )
 
-    def within(self, other: "Size") -> bool:
-        """Whether it is no longer and no wider than the other."""
-        return self.length_mm <= other.length_mm and self.width_mm <= other.width_mm
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Capsule:
@@ -74,26 +70,34 @@ tenths of a millimetre, and for size 5 by 0.03 ml."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Ladder:
-    """The sizes that a clinician sets between the practice candy and the target, smallest first; may be none."""
+class Target:
+    """The real tablet or capsule that a clinician has in view for a child, and the sizes set on the way to it.
 
-    candy: Size
-    steps: tuple[Size, ...]
-    target: Size
+    `capsule` names the two-piece capsule whose published size it has; None for what was measured. `steps` rise in
+    length up to the target's. Width may fall: most capsules are longer than a round candy, and narrower.
+    """
+
+    size: Size
+    capsule: str | None = None
+    steps: tuple[Size, ...] = ()
 
     def __post_init__(self) -> None:
-        for smaller, larger in pairwise((self.candy, *self.steps, self.target)):
-            if not smaller.within(larger):
+        for smaller, larger in pairwise((*self.steps, self.size)):
+            if smaller.length_mm > larger.length_mm:
                 raise ValueError(
-                    f"a step from {smaller.length_mm} by {smaller.width_mm} mm to {larger.length_mm} by "
-                    f"{larger.width_mm} mm gets smaller on one side: put the sizes in rising order"
+                    f"from {smaller.length_mm} mm to {larger.length_mm} mm it gets shorter: put the sizes in rising "
+                    f"order of length, none longer than the target"
                 )
 
+    def growth(self, candy_mm: float) -> tuple[float, ...]:
+        """By which factor the length grows from the candy (its longest side) over each step, the last to the target."""
+        lengths = (candy_mm, *(step.length_mm for step in self.steps), self.size.length_mm)
+        return tuple(larger / smaller for smaller, larger in pairwise(lengths))
+
     @property
-    def growth(self) -> tuple[float, ...]:
-        """By which factor the length grows at each step, the last one to the target."""
-        sizes = (self.candy, *self.steps, self.target)
-        return tuple(larger.length_mm / smaller.length_mm for smaller, larger in pairwise(sizes))
+    def cautions(self) -> tuple[Caution, ...]:
+        """The limits of the guidance that it is over."""
+        return capsule_cautions(self.capsule) if self.capsule else tablet_cautions(self.size)
 
 
 def tablet_cautions(size: Size) -> tuple[Caution, ...]:

@@ -5,9 +5,11 @@ import secrets
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
-from coachbot.coach.case import Case, State
+from coachbot.coach.case import Case, State, Status
 from coachbot.insight.cohort import Participant
-from coachbot.insight.export import dictionary, identifiers, table
+from coachbot.insight.export import COLUMNS, Column, dictionary, identifiers, table
+from coachbot.insight.figures import COLUMNS as FIGURES
+from coachbot.insight.figures import figures, figures_table
 from coachbot.insight.record import swallows
 from coachbot.store import Transaction
 
@@ -17,37 +19,59 @@ class ExportError(RuntimeError):
 
 
 def export(tx: Transaction, folder: Path) -> list[Path]:
-    """Write ``swallows.csv`` and its ``dictionary.csv`` into `folder`, made if missing. Returns their paths.
+    """Write the swallows and the cohort's figures, each with a dictionary, into `folder`, made if missing.
+
+    Returns their paths. Of a cohort too small to be told of there are no figures.
 
     Raises:
         ExportError: naming the cells that the check found, by their place only.
     """
-    cases = [case for case in tx.cases.all() if case.nights]
-    rows = list(table(_participants(cases)))
-    if found := identifiers(rows):
-        places = ", ".join(f"row {one.row} {one.column} ({one.what})" for one in found[:10])
-        raise ExportError(f"{len(found)} cells may identify somebody, so nothing was written: {places}")
+    cohort = participants(tx)
+    found = figures(cohort)
+    tables = {"swallows": (COLUMNS, list(table(cohort)))}
+    if found:
+        tables["cohort"] = (FIGURES, list(figures_table(found)))
+    for name, (columns, rows) in tables.items():
+        _check(name, rows, columns)
     folder.mkdir(parents=True, exist_ok=True)
-    return [_write(folder / "swallows.csv", rows), _write(folder / "dictionary.csv", dictionary())]
+    return [path for name, (columns, rows) in tables.items() for path in _write_both(folder, name, rows, columns)]
 
 
-def _participants(cases: Sequence[Case]) -> list[Participant]:
-    """Codes are drawn anew at every export, so that two exports cannot be laid side by side."""
+def participants(tx: Transaction) -> list[Participant]:
+    """Every child with a night that is over, by codes drawn anew each time.
+
+    So two exports cannot be laid side by side.
+    """
+    cases = [case for case in tx.cases.all() if any(night.status is not Status.OPEN for night in case.nights)]
     codes = [f"C{number}" for number in range(1, len(cases) + 1)]
     secrets.SystemRandom().shuffle(codes)
     return [_participant(case, code) for case, code in zip(cases, codes, strict=True)]
 
 
 def _participant(case: Case, code: str) -> Participant:
+    """A child as the study has it. Whom a clinician ended has not dropped out, and is followed until then."""
+    over = [night for night in case.nights if night.status is not Status.OPEN]
     return Participant(
         code=code,
         positions=case.protocol.positions,
         swallows=swallows(case),
-        evenings=len(case.nights),
-        named={night.number: night.best for night in case.nights if night.best},
-        dropped_out=case.state is State.WITHDRAWN and not case.complete,
+        evenings=len(over),
+        named={night.number: night.best for night in over if night.best},
+        unsent=frozenset(night.number for night in over if night.status is Status.UNSENT),
+        dropped_out=case.state is State.WITHDRAWN and case.ended_by is None and not case.complete,
         age=case.nights[0].day.year - case.child.birth_year,
     )
+
+
+def _check(name: str, rows: Sequence[Sequence[str]], columns: Sequence[Column]) -> None:
+    if found := identifiers(rows, columns):
+        places = ", ".join(f"{name} row {one.row} {one.column} ({one.what})" for one in found[:10])
+        raise ExportError(f"{len(found)} cells may identify somebody, so nothing was written: {places}")
+
+
+def _write_both(folder: Path, name: str, rows: Iterable[Sequence[str]], columns: Sequence[Column]) -> list[Path]:
+    about = "dictionary.csv" if name == "swallows" else f"{name}-dictionary.csv"
+    return [_write(folder / f"{name}.csv", rows), _write(folder / about, dictionary(columns))]
 
 
 def _write(path: Path, rows: Iterable[Sequence[str]]) -> Path:

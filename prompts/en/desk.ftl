@@ -220,6 +220,53 @@ strip = { $done } of { $evenings } evenings practiced in the last four weeks
 strip-key = Each mark is an evening: square practiced, half square in part, ring missed, line open or not sent. A rating runs from 1 (hardest) to 5 (easiest).
 pages = Pages
 
+## One child: reaching the real medicine
+
+target-title = Reaching the real medicine
+target-none = No size is set.
+target-set = Set its size
+target-change = Change the size
+target-private = For clinicians only: the family is not told, and it is not on the report.
+target-form = { $child }: size of the real medicine
+target-capsule = Two-piece capsule, by its size
+target-measured = none: length and width below
+target-length = Length (longest side), mm
+target-width = Width, mm
+target-steps = Sizes between the candy and it, if you like: one a line, length x width in mm, shortest first
+target-steps-hint = The practice candy is { $candy } mm at its longest side. Example of a line: 10 x 6
+do-target = Keep the size
+do-target-remove = Remove the size
+capsules-title = Two-piece capsules, closed
+capsule-name = Size
+capsule-size = Length × width
+capsule-volume = Volume
+capsules-source = From a manufacturer’s table; makers differ by tenths of a millimeter.
+volume = { $ml } ml
+size-both = { $length } × { $width } mm
+size-longest = { $length } mm at its longest
+rung-what = What
+rung-size = Length × width
+rung-growth = Length, times the one before
+rung-candy = Candy
+rung-step = Step { $number }
+rung-target = Real medicine
+rung-capsule = Capsule { $name }
+rung-times = × { $factor }
+rung-passed = no longer than the candy
+target-drawing = Candy, sizes between and real medicine, to one scale
+limit-over_largest = Over 22 mm, the largest dimension of a tablet or capsule in the FDA’s guidance of 2015. (The guidance allows capsules by name up to size 00, which is longer.)
+limit-no_larger = 17 mm or longer: the FDA’s guidance of 2015 wants no generic of it to be larger. The pharmacist knows whether there is a smaller one.
+limit-over_largest_capsule = Over size 00, the largest capsule in the FDA’s guidance of 2015.
+limit-none = Under the limits of the FDA’s guidance of 2015 (17 mm, 22 mm, capsule size 00).
+target-caution = These limits are for generic products; they do not say what is safe for a child. Medicine, form and size, and whether it may be opened, crushed or cut, are the prescriber’s and the pharmacist’s. That a candy goes down does not show that a medicine will.
+target-needed = Choose a capsule’s size, or give length and width.
+target-both = Choose a capsule’s size or give length and width, not both.
+mm-wrong = “{ $given }” cannot be used here. Give millimeters from { $least } to { $most }, such as 12.5.
+size-sides = The length is the longest side, but { $length } mm is less than { $width } mm. Swap them if they were mixed up.
+steps-wrong = “{ $given }” is not a size. Write length x width in mm, such as 10 x 6, each size on its own line.
+steps-order = The lengths must rise from line to line, all above { $candy } mm (the candy) and none above { $target } mm.
+steps-many = { $given } sizes are too many. Give { $most } at most.
+
 ## One child
 
 born = born { $year }
@@ -273,6 +320,8 @@ change-candy = candy is now a { $new }
 change-bedtime = bedtime from { $old } to { $new }
 change-zone = time zone from { $old } to { $new }
 change-chosen = position for the real medicine: { $new }
+change-target = the real medicine’s size is now { $size }
+change-target-none = the real medicine’s size is removed
 did-Told = message to the family
 did-NightEntered = night entered from paper
 did-Acknowledged = took an alert on
@@ -286,6 +335,7 @@ did-Paused = practice paused
 did-Resumed = practice resumed
 did-BedtimeSet = bedtime changed
 did-CandySet = candy changed
+did-TargetSet = size of the real medicine, or the steps to it
 did-FollowedUp = followed up
 did-Erased = erasure asked for
 access-title = Who looked at this record ({ $count })
@@ -350,6 +400,7 @@ done-candy = The candy is changed and the family has been told.
 done-tell = Your message is on its way.
 done-call-back = The family has been told that you will call.
 done-follow-up = The choice is kept.
+done-target = Kept. The family is not told.
 done-note = The note is kept.
 done-call = The call is kept.
 done-night = The night is entered.
@@ -430,7 +481,52 @@ study-title = Study files
 study-what = De-identified tables with a data dictionary, about { $count } children: night numbers instead of dates, no names, no free words, small cells left out.
 study-refused = The files were held back, for they might tell who somebody is: { $why }.
 study-files = Get the files (ZIP)
-study-caution = Each time the files are taken is written down. Children's ratings are descriptive; there is no control group.
+study-caution = Each time these figures are looked at or the files are taken is written down. Children's ratings are descriptive; there is no control group.
+
+## Study: all children together
+
+cohort-title = All children together
+cohort-none = No child has had a night yet, so there is nothing to show.
+cohort-few = Fewer than { $least } children have had a night. Any figure could tell about one of them, so none is shown.
+cohort-who = { $count } children whose first night is over, whether still practicing or done. Tonight is not counted, nor are families that were erased or that stopped before their first night.
+cohort-small = Small groups are hidden here in the same way as in the files. A count of 1 to { $most } children is shown as a limit, and so is a count of all but 1 to { $most }; where one hidden count could be worked out from the rest, another is hidden as … too. Nothing is tested or averaged over fewer than { $least } children. None at all is shown as 0.
+cohort-adherence = Practiced, by night (% of families)
+cohort-staying = Staying in, by night (% of families, Kaplan-Meier)
+cohort-adherence-key = Practiced: of the families who had that night and got our message, those who practiced; dot and 95 % interval (Wilson), or only an interval where a small group is hidden.
+cohort-staying-key = Staying in: families who have not stopped on their own, with the 95 % band; it falls only where { $least } or more have stopped since its last fall.
+stopped-none = No family has stopped early.
+stopped = Stopped early: { $count } of { $total } families.
+staying-few = Fewer than { $least } have, so there is no curve of staying in.
+numbers-show = Show the numbers
+col-practised = Practiced
+col-share = Share
+col-range = 95 % interval
+col-after = After night
+col-position = Position
+col-down = Went down
+col-place = Place in the night
+col-children = Children
+col-effect = Rating against the night’s mean
+not-told = hidden
+of-total = { $count } of { $total }
+range = { $low } to { $high } %
+effect-range = { $low } to { $high }
+number = { $value }
+moved-title = Favorites, from the first (rows) to the last (columns), in children
+moved-corner = First \ last
+off-centre = Last favorite other than { $position }: { $percent } % of { $total } children who have a favorite (95 % interval { $low } to { $high } %, Wilson).
+off-centre-few = Too few children have a favorite to say how many end with another than the center.
+down-title = Did the last candy tried go down?
+differs = Cochran’s Q over the { $children } children who tried every position: { $statistic } with { $degrees } degrees of freedom, p { $edge ->
+    [small] < 0.001
+   *[plain] = { $p }
+}.
+differs-level = Over the { $children } children who tried every position no difference can be seen: each child’s candies all went down, or none did.
+differs-few = Fewer than { $least } children have tried every position, or differed between positions, so no test of a difference.
+places-title = Does the place in the night matter?
+places-few = Fewer than { $least } children have rated each place, so nothing can be said.
+places-key = How much higher (or, with a minus, lower) a candy is rated at its place than that night’s mean. Not down counts as 0. Averaged within each child first; interval: Student’s t over children.
+cohort-caution = Descriptive only. The children of one clinic are no random sample, those who go on differ from those who stop, and there is no control group.
 
 ## Clinic
 

@@ -220,6 +220,53 @@ strip = { $done } de { $evenings } noches practicadas en las últimas cuatro sem
 strip-key = Cada marca es una noche: cuadrado practicada, medio cuadrado en parte, anillo perdida, raya abierta o no enviada. La nota va de 1 (lo más difícil) a 5 (lo más fácil).
 pages = Páginas
 
+## Un niño: llegar al medicamento real
+
+target-title = Llegar al medicamento real
+target-none = No hay ningún tamaño puesto.
+target-set = Poner su tamaño
+target-change = Cambiar el tamaño
+target-private = Solo para clínicos: no se dice a la familia y no está en el informe.
+target-form = { $child }: tamaño del medicamento real
+target-capsule = Cápsula de dos piezas, por su tamaño
+target-measured = ninguna: largo y ancho abajo
+target-length = Largo (lado más largo), mm
+target-width = Ancho, mm
+target-steps = Tamaños entre el caramelo y él, si quiere: uno por línea, largo x ancho en mm, el más corto primero
+target-steps-hint = El caramelo de práctica mide { $candy } mm en su lado más largo. Ejemplo de línea: 10 x 6
+do-target = Guardar el tamaño
+do-target-remove = Quitar el tamaño
+capsules-title = Cápsulas de dos piezas, cerradas
+capsule-name = Tamaño
+capsule-size = Largo × ancho
+capsule-volume = Volumen
+capsules-source = De la tabla de un fabricante; los fabricantes difieren en décimas de milímetro.
+volume = { $ml } ml
+size-both = { $length } × { $width } mm
+size-longest = { $length } mm en su lado más largo
+rung-what = Qué
+rung-size = Largo × ancho
+rung-growth = Largo, veces el anterior
+rung-candy = Caramelo
+rung-step = Paso { $number }
+rung-target = Medicamento
+rung-capsule = Cápsula { $name }
+rung-times = × { $factor }
+rung-passed = no más largo que el caramelo
+target-drawing = Caramelo, tamaños intermedios y medicamento real, a una misma escala
+limit-over_largest = Más de 22 mm, la mayor dimensión de un comprimido o cápsula en la guía de la FDA de 2015. (La guía admite cápsulas por su nombre hasta el tamaño 00, que es más largo.)
+limit-no_larger = 17 mm o más: la guía de la FDA de 2015 pide que ningún genérico sea mayor. El farmacéutico sabe si hay uno más pequeño.
+limit-over_largest_capsule = Mayor que el tamaño 00, la mayor cápsula en la guía de la FDA de 2015.
+limit-none = Por debajo de los límites de la guía de la FDA de 2015 (17 mm, 22 mm, cápsula de tamaño 00).
+target-caution = Estos límites son para genéricos; no dicen qué es seguro para un niño. El medicamento, su forma y tamaño, y si se puede abrir, triturar o partir, son cosa de quien lo receta y del farmacéutico. Que baje un caramelo no muestra que bajará un medicamento.
+target-needed = Elija el tamaño de una cápsula, o dé largo y ancho.
+target-both = Elija el tamaño de una cápsula o dé largo y ancho, no ambos.
+mm-wrong = «{ $given }» no sirve aquí. Dé milímetros de { $least } a { $most }, por ejemplo 12,5.
+size-sides = El largo es el lado más largo, pero { $length } mm es menos que { $width } mm. Cámbielos si se confundieron.
+steps-wrong = «{ $given }» no es un tamaño. Escriba largo x ancho en mm, por ejemplo 10 x 6, cada tamaño en su línea.
+steps-order = Los largos deben subir de línea en línea, todos por encima de { $candy } mm (el caramelo) y ninguno por encima de { $target } mm.
+steps-many = { $given } tamaños son demasiados. Dé { $most } como mucho.
+
 ## Un niño
 
 born = nacimiento { $year }
@@ -273,6 +320,8 @@ change-candy = el caramelo es ahora { $new }
 change-bedtime = hora de dormir de { $old } a { $new }
 change-zone = zona horaria de { $old } a { $new }
 change-chosen = posición para el medicamento real: { $new }
+change-target = el tamaño del medicamento real es ahora { $size }
+change-target-none = el tamaño del medicamento real se quitó
 did-Told = mensaje a la familia
 did-NightEntered = noche copiada del papel
 did-Acknowledged = se encargó de un aviso
@@ -286,6 +335,7 @@ did-Paused = práctica en pausa
 did-Resumed = práctica reanudada
 did-BedtimeSet = hora de dormir cambiada
 did-CandySet = caramelo cambiado
+did-TargetSet = tamaño del medicamento real, o pasos hacia él
 did-FollowedUp = seguimiento hecho
 did-Erased = borrado pedido
 access-title = Quién miró este expediente ({ $count })
@@ -350,6 +400,7 @@ done-candy = El caramelo ha cambiado y la familia lo sabe.
 done-tell = Su mensaje está en camino.
 done-call-back = La familia sabe que ustedes llamarán.
 done-follow-up = La elección está guardada.
+done-target = Guardado. No se dice a la familia.
 done-note = La nota está guardada.
 done-call = La llamada está guardada.
 done-night = La noche está copiada.
@@ -430,7 +481,52 @@ study-title = Archivos del estudio
 study-what = Tablas sin identificación con diccionario de datos, de { $count } niños: números de noche en lugar de fechas, sin nombres, sin texto libre, sin celdas pequeñas.
 study-refused = Los archivos se retuvieron porque podrían decir quién es alguien: { $why }.
 study-files = Descargar los archivos (ZIP)
-study-caution = Se anota cada vez que se descargan los archivos. Las notas de los niños son descriptivas; no hay grupo de control.
+study-caution = Se anota cada vez que se miran estas cifras o se descargan los archivos. Las notas de los niños son descriptivas; no hay grupo de control.
+
+## Estudio: todos los niños juntos
+
+cohort-title = Todos los niños juntos
+cohort-none = Ningún niño ha tenido todavía una noche; no hay nada que mostrar.
+cohort-few = Menos de { $least } niños han tenido una noche. Cualquier cifra podría decir algo de uno de ellos; no se muestra ninguna.
+cohort-who = { $count } niños cuya primera noche ya pasó, sigan practicando o hayan terminado. No se cuenta la noche de hoy, ni las familias borradas o que pararon antes de la primera noche.
+cohort-small = Los grupos pequeños se ocultan aquí igual que en los archivos. Un recuento de 1 a { $most } niños se muestra como límite, y también el de todos menos 1 a { $most }; si un recuento oculto se pudiera deducir de los demás, se oculta otro con …. Nada se prueba ni se promedia con menos de { $least } niños. Ninguno se muestra como 0.
+cohort-adherence = Practicaron, por noche (% de familias)
+cohort-staying = Siguen dentro, por noche (% de familias, Kaplan-Meier)
+cohort-adherence-key = Practicaron: de las familias que tuvieron esa noche y recibieron nuestro mensaje, las que practicaron; punto e intervalo del 95 % (Wilson), o solo un intervalo donde se oculta un grupo pequeño.
+cohort-staying-key = Siguen dentro: familias que no han parado por su cuenta, con la banda del 95 %; solo baja donde { $least } o más han parado desde la bajada anterior.
+stopped-none = Ninguna familia ha parado antes de tiempo.
+stopped = Pararon antes de tiempo: { $count } de { $total } familias.
+staying-few = Son menos de { $least }; por eso no hay curva.
+numbers-show = Mostrar los números
+col-practised = Practicaron
+col-share = Parte
+col-range = Intervalo del 95 %
+col-after = Tras la noche
+col-position = Posición
+col-down = Bajó
+col-place = Lugar en la noche
+col-children = Niños
+col-effect = Nota frente a la media de la noche
+not-told = oculto
+of-total = { $count } de { $total }
+range = { $low } a { $high } %
+effect-range = { $low } a { $high }
+number = { $value }
+moved-title = Favoritas, de la primera (filas) a la última (columnas), en niños
+moved-corner = Primera \ última
+off-centre = Última favorita distinta de { $position }: { $percent } % de { $total } niños que tienen una favorita (intervalo del 95 %: { $low } a { $high } %, Wilson).
+off-centre-few = Muy pocos niños tienen una favorita para decir cuántos acaban con otra que el centro.
+down-title = ¿Bajó el último caramelo probado?
+differs = Q de Cochran con los { $children } niños que probaron todas las posiciones: { $statistic } con { $degrees } grados de libertad, p { $edge ->
+    [small] < 0,001
+   *[plain] = { $p }
+}.
+differs-level = Con los { $children } niños que probaron todas las posiciones no se ve ninguna diferencia: a cada niño le bajaron todos los caramelos, o ninguno.
+differs-few = Menos de { $least } niños han probado todas las posiciones, o difirieron entre ellas; no se prueba ninguna diferencia.
+places-title = ¿Importa el lugar en la noche?
+places-few = Menos de { $least } niños han puntuado cada lugar; no se puede decir nada.
+places-key = Cuánto más alta (o, con un menos, más baja) es la nota de un caramelo en su lugar que la media de esa noche. Si no bajó, cuenta como 0. Primero se promedia en cada niño; intervalo: t de Student entre niños.
+cohort-caution = Solo descriptivo. Los niños de una clínica no son una muestra al azar, los que siguen difieren de los que paran, y no hay grupo de control.
 
 ## Clínica
 

@@ -220,6 +220,53 @@ strip = { $done } soirs d'exercice sur { $evenings } dans les quatre dernières 
 strip-key = Chaque signe est un soir : carré fait, demi-carré en partie, anneau manqué, trait ouvert ou pas envoyé. La note va de 1 (le plus dur) à 5 (le plus facile).
 pages = Pages
 
+## Un enfant : arriver au vrai médicament
+
+target-title = Arriver au vrai médicament
+target-none = Aucune taille n'est donnée.
+target-set = Donner sa taille
+target-change = Changer la taille
+target-private = Pour les cliniciens seulement : la famille n'en est pas informée, et le rapport ne le montre pas.
+target-form = { $child } : taille du vrai médicament
+target-capsule = Gélule en deux pièces, par sa taille
+target-measured = aucune : longueur et largeur ci-dessous
+target-length = Longueur (plus grand côté), mm
+target-width = Largeur, mm
+target-steps = Tailles entre le bonbon et lui, si vous voulez : une par ligne, longueur x largeur en mm, la plus courte d'abord
+target-steps-hint = Le bonbon d'exercice fait { $candy } mm à son plus grand côté. Exemple de ligne : 10 x 6
+do-target = Garder la taille
+do-target-remove = Retirer la taille
+capsules-title = Gélules en deux pièces, fermées
+capsule-name = Taille
+capsule-size = Longueur × largeur
+capsule-volume = Volume
+capsules-source = D'après la table d'un fabricant ; les fabricants diffèrent de dixièmes de millimètre.
+volume = { $ml } ml
+size-both = { $length } × { $width } mm
+size-longest = { $length } mm au plus long
+rung-what = Quoi
+rung-size = Longueur × largeur
+rung-growth = Longueur, fois la précédente
+rung-candy = Bonbon
+rung-step = Étape { $number }
+rung-target = Vrai médicament
+rung-capsule = Gélule { $name }
+rung-times = × { $factor }
+rung-passed = pas plus long que le bonbon
+target-drawing = Bonbon, tailles entre les deux et vrai médicament, à une même échelle
+limit-over_largest = Plus de 22 mm, la plus grande dimension d'un comprimé ou d'une gélule dans le guide de la FDA de 2015. (Le guide admet les gélules par leur nom jusqu'à la taille 00, qui est plus longue.)
+limit-no_larger = 17 mm ou plus : le guide de la FDA de 2015 veut qu'aucun générique ne soit plus grand. Le pharmacien sait s'il en existe un plus petit.
+limit-over_largest_capsule = Au-dessus de la taille 00, la plus grande gélule dans le guide de la FDA de 2015.
+limit-none = Sous les limites du guide de la FDA de 2015 (17 mm, 22 mm, gélule de taille 00).
+target-caution = Ces limites valent pour des génériques ; elles ne disent pas ce qui est sûr pour un enfant. Le médicament, sa forme et sa taille, et s'il peut être ouvert, écrasé ou coupé, relèvent du prescripteur et du pharmacien. Qu'un bonbon soit avalé ne montre pas qu'un médicament le sera.
+target-needed = Choisissez la taille d'une gélule, ou donnez longueur et largeur.
+target-both = Choisissez la taille d'une gélule ou donnez longueur et largeur, pas les deux.
+mm-wrong = « { $given } » ne convient pas ici. Donnez des millimètres de { $least } à { $most }, par exemple 12,5.
+size-sides = La longueur est le plus grand côté, mais { $length } mm est moins que { $width } mm. Échangez-les s'ils ont été confondus.
+steps-wrong = « { $given } » n'est pas une taille. Écrivez longueur x largeur en mm, par exemple 10 x 6, chaque taille sur sa ligne.
+steps-order = Les longueurs doivent croître de ligne en ligne, toutes au-dessus de { $candy } mm (le bonbon) et aucune au-dessus de { $target } mm.
+steps-many = { $given } tailles, c'est trop. Donnez-en { $most } au plus.
+
 ## Un enfant
 
 born = naissance { $year }
@@ -273,6 +320,8 @@ change-candy = le bonbon est maintenant : { $new }
 change-bedtime = coucher de { $old } à { $new }
 change-zone = fuseau horaire de { $old } à { $new }
 change-chosen = position pour le vrai médicament : { $new }
+change-target = la taille du vrai médicament est maintenant { $size }
+change-target-none = la taille du vrai médicament est retirée
 did-Told = message à la famille
 did-NightEntered = soir saisi depuis le papier
 did-Acknowledged = a pris une alerte en charge
@@ -286,6 +335,7 @@ did-Paused = exercice en pause
 did-Resumed = exercice repris
 did-BedtimeSet = coucher changé
 did-CandySet = bonbon changé
+did-TargetSet = taille du vrai médicament, ou étapes vers elle
 did-FollowedUp = suivi fait
 did-Erased = effacement demandé
 access-title = Qui a regardé ce dossier ({ $count })
@@ -350,6 +400,7 @@ done-candy = Le bonbon a changé et la famille le sait.
 done-tell = Votre message est en route.
 done-call-back = La famille sait que vous appellerez.
 done-follow-up = Le choix est gardé.
+done-target = Enregistré. La famille n'en est pas informée.
 done-note = La note est gardée.
 done-call = L'appel est gardé.
 done-night = Le soir est saisi.
@@ -430,7 +481,52 @@ study-title = Fichiers de l'étude
 study-what = Tables désidentifiées avec un dictionnaire des données, sur { $count } enfants : numéros de soir au lieu de dates, sans noms, sans texte libre, sans petites cellules.
 study-refused = Les fichiers sont retenus, car ils pourraient dire qui est quelqu'un : { $why }.
 study-files = Prendre les fichiers (ZIP)
-study-caution = Chaque prise des fichiers est notée. Les notes des enfants sont descriptives ; il n'y a pas de groupe témoin.
+study-caution = Chaque consultation de ces chiffres et chaque prise des fichiers est notée. Les notes des enfants sont descriptives ; il n'y a pas de groupe témoin.
+
+## Étude : tous les enfants ensemble
+
+cohort-title = Tous les enfants ensemble
+cohort-none = Aucun enfant n'a encore eu un soir ; il n'y a rien à montrer.
+cohort-few = Moins de { $least } enfants ont eu un soir. Tout chiffre pourrait parler de l'un d'eux ; aucun n'est montré.
+cohort-who = { $count } enfants dont le premier soir est passé, qu'ils s'exercent encore ou aient fini. Ce soir n'est pas compté, ni les familles effacées ou arrêtées avant leur premier soir.
+cohort-small = Les petits groupes sont cachés ici comme dans les fichiers. Un nombre de 1 à { $most } enfants est montré comme une limite, de même que tous sauf 1 à { $most } ; si un nombre caché pouvait se déduire des autres, un autre est caché par …. Rien n'est testé ni moyenné sur moins de { $least } enfants. Aucun est montré par 0.
+cohort-adherence = Exercés, par soir (% des familles)
+cohort-staying = Toujours là, par soir (% des familles, Kaplan-Meier)
+cohort-adherence-key = Exercés : parmi les familles qui ont eu ce soir et reçu notre message, celles qui se sont exercées ; point et intervalle à 95 % (Wilson), ou seulement un intervalle là où un petit groupe est caché.
+cohort-staying-key = Toujours là : familles qui n'ont pas arrêté d'elles-mêmes, avec la bande à 95 % ; elle ne descend que là où { $least } ou plus ont arrêté depuis la descente précédente.
+stopped-none = Aucune famille n'a arrêté avant la fin.
+stopped = Arrêtées avant la fin : { $count } familles sur { $total }.
+staying-few = Elles sont moins de { $least } ; il n'y a donc pas de courbe.
+numbers-show = Montrer les nombres
+col-practised = Exercées
+col-share = Part
+col-range = Intervalle à 95 %
+col-after = Après le soir
+col-position = Position
+col-down = Avalé
+col-place = Place dans le soir
+col-children = Enfants
+col-effect = Note par rapport à la moyenne du soir
+not-told = caché
+of-total = { $count } sur { $total }
+range = { $low } à { $high } %
+effect-range = { $low } à { $high }
+number = { $value }
+moved-title = Préférées, de la première (lignes) à la dernière (colonnes), en enfants
+moved-corner = Première \ dernière
+off-centre = Dernière préférée autre que { $position } : { $percent } % de { $total } enfants qui ont une préférée (intervalle à 95 % : { $low } à { $high } %, Wilson).
+off-centre-few = Trop peu d'enfants ont une préférée pour dire combien finissent avec une autre que le centre.
+down-title = Le dernier bonbon essayé a-t-il été avalé ?
+differs = Q de Cochran sur les { $children } enfants qui ont essayé toutes les positions : { $statistic } à { $degrees } degrés de liberté, p { $edge ->
+    [small] < 0,001
+   *[plain] = { $p }
+}.
+differs-level = Sur les { $children } enfants qui ont essayé toutes les positions, aucune différence ne se voit : chaque enfant a avalé tous ses bonbons, ou aucun.
+differs-few = Moins de { $least } enfants ont essayé toutes les positions, ou ont différé entre elles ; aucune différence n'est testée.
+places-title = La place dans le soir compte-t-elle ?
+places-few = Moins de { $least } enfants ont noté chaque place ; on ne peut rien dire.
+places-key = De combien un bonbon est noté plus haut (ou, avec un moins, plus bas) à sa place que la moyenne du soir. Pas avalé compte 0. Moyenne d'abord pour chaque enfant ; intervalle : t de Student entre enfants.
+cohort-caution = Descriptif seulement. Les enfants d'une clinique ne sont pas un échantillon au hasard, ceux qui continuent diffèrent de ceux qui arrêtent, et il n'y a pas de groupe témoin.
 
 ## Clinique
 

@@ -16,6 +16,7 @@ from coachbot.coach.events import (
     NightEntered,
     Paused,
     Resumed,
+    TargetSet,
     Ticked,
     Told,
 )
@@ -23,6 +24,7 @@ from coachbot.coach.finish import favourite, first_and_last
 from coachbot.coach.turn import Refused
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Candy, CandyKind
+from coachbot.programme.sizes import CAPSULES, Target
 from coachbot.reading import Word
 from helpers.conversation import CHILD, CLINICIAN, PARENT, Conversation, invited, short, with_child
 
@@ -150,6 +152,16 @@ def test_another_candy_from_the_next_night_on() -> None:
 
     talk.practises().practises()
     assert [night.candy.size_mm for night in talk.case.nights] == [8, 6, 6]
+
+
+def test_how_big_the_real_medicine_is_stays_with_the_clinician() -> None:
+    """Kept, taken back, and nobody hears of either."""
+    target = Target(size=CAPSULES["3"].size, capsule="3")
+    talk = Conversation().learns().happens(TargetSet(by=CLINICIAN, target=target)).hears_nothing()
+
+    assert talk.case.target == target
+    talk.happens(TargetSet(by=CLINICIAN, target=None)).hears_nothing()
+    assert talk.case.target is None
 
 
 def test_a_clinician_s_own_words_reach_the_family() -> None:

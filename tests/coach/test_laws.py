@@ -15,6 +15,7 @@ from coachbot.coach.texts import TEXTS, Audience
 from coachbot.coach.turn import Refused
 from coachbot.programme.positions import Position
 from coachbot.programme.protocol import Protocol
+from coachbot.programme.sizes import CAPSULES, Target
 from coachbot.programme.zones import local
 from coachbot.triage import Level, assess
 from helpers.conversation import CLINICIAN, invited
@@ -137,7 +138,7 @@ class Family(RuleBasedStateMachine):
         """A named clinician lifts the hold with a note."""
         self._happens(happened.HoldLifted(by=CLINICIAN, note="The child is well."))
 
-    @rule(event=st.sampled_from(["Held", "Ended", "Paused", "Resumed", "FollowedUp", "BedtimeSet"]))
+    @rule(event=st.sampled_from(["Held", "Ended", "Paused", "Resumed", "FollowedUp", "BedtimeSet", "TargetSet"]))
     def is_changed_at_the_desk(self, event: str) -> None:
         """Anything a clinician may try; what does not fit is refused and changes nothing."""
         events: dict[str, happened.Event] = {
@@ -147,6 +148,7 @@ class Family(RuleBasedStateMachine):
             "Resumed": happened.Resumed(by=CLINICIAN),
             "FollowedUp": happened.FollowedUp(by=CLINICIAN, position=None),
             "BedtimeSet": happened.BedtimeSet(by=CLINICIAN, at=time(20, 15)),
+            "TargetSet": happened.TargetSet(by=CLINICIAN, target=Target(size=CAPSULES["3"].size, capsule="3")),
         }
         before = self.case
         try:

@@ -38,6 +38,8 @@ MATRIX = {
     "GET /children/{case:int}/sheets.pdf": CLINICAL,
     "GET /children/{case:int}/night": CLINICAL,
     "POST /children/{case:int}/night": CLINICAL,
+    "GET /children/{case:int}/target": CLINICAL,
+    "POST /children/{case:int}/target": CLINICAL,
     "POST /children/{case:int}/invitation": CLINICAL,
     "GET /children/{case:int}/invitation/{key}": CLINICAL,
     "GET /children/{case:int}/invitation/{key}/{index:int}.pdf": CLINICAL,

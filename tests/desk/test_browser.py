@@ -2,12 +2,16 @@
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, Page, expect, sync_playwright
 
-from helpers.desk_bench import Bench, Family
+from coachbot.coach.case import State
+from coachbot.coach.events import TargetSet
+from coachbot.programme.sizes import CAPSULES, Target
+from helpers.desk_bench import NOON, Bench, Family
 from helpers.served import served
 
 CHROMIUM = Path("/usr/bin/chromium")
@@ -145,10 +149,22 @@ def test_one_childs_page_and_its_report(family: Family, page: Page) -> None:
 def test_every_page_is_accessible_and_fits(family: Family, page: Page) -> None:
     """WCAG 2.2 AA as far as axe-core sees it; nothing is wider than the screen; the same on a phone."""
     family.says("she is choking and cannot breathe")
+    happened = TargetSet(
+        by="Imani Osei", target=Target(size=CAPSULES["00"].size, capsule="00", steps=(CAPSULES["4"].size,))
+    )
+    coachbot = family.bench.coachbot
+    coachbot.store.run(lambda tx: coachbot.deciding.happen(tx, tx.cases.load(family.id), happened, NOON))
+    stopped = replace(family.case, id=0, contacts=(), alerts=(), state=State.WITHDRAWN, nights=family.case.nights[:1])
+    coachbot.store.run(lambda tx: [tx.cases.add(stopped, NOON) for _ in range(5)])
     paths = ["/alerts", "/children", f"/children/{family.id}", f"/children/{family.id}/night", "/enrol", "/study"]
     for path in [*paths, "/clinic", "/clinic/log", "/account", "/status", "/children/999", "/sign-in"]:
         page.goto(path)
         fits_and_is_accessible(page)
+    page.goto(f"/children/{family.id}/target")
+    page.get_by_label("Length (longest side)").fill("8")
+    page.get_by_role("button", name="Keep the size").click()
+    expect(page.get_by_role("alert")).to_be_visible()
+    fits_and_is_accessible(page)
     page.goto(f"/children/{family.id}")
     page.get_by_role("button", name="Invite the child").click()
     expect(page).to_have_url(re.compile("/invitation/"))

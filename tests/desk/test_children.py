@@ -4,10 +4,13 @@ import re
 from datetime import timedelta
 
 import pytest
+from markupsafe import escape
 
 from coachbot.channels.base import Ending, Report
 from coachbot.coach.case import State
+from coachbot.coach.events import TargetSet
 from coachbot.desk.caseload import Wanted, choose
+from coachbot.programme.sizes import CAPSULES, Size, Target
 from helpers.cases import draft
 from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, run
 
@@ -141,6 +144,73 @@ def test_a_filled_sheet_is_entered(family: Family, client: Browser) -> None:
     assert "already a night" in again.text
     assert client.send(f"/children/{family.id}/night", day="2090-01-01", **marks).status_code == 422
     assert client.send(f"/children/{family.id}/night", day=str(today)).status_code == 422
+
+
+def test_the_real_medicine_stands_beside_the_candy(family: Family, client: Browser) -> None:
+    """Candy, steps and capsule with their growth and the guidance's limits; the family hears nothing of it."""
+    sent = len(family.bench.phones.phones[family.address])
+    page = f"/children/{family.id}/target"
+    assert "No size is set" in client.get(f"/children/{family.id}").text
+    answer = client.send(page, capsule="00", length="", width="", steps="10 x 8\n 16,5 × 8.5 mm\n")
+    shown = client.get(answer.headers["location"]).text
+
+    assert answer.status_code == 303
+    assert family.case.target == Target(
+        size=CAPSULES["00"].size,
+        capsule="00",
+        steps=(Size(length_mm=10, width_mm=8), Size(length_mm=16.5, width_mm=8.5)),
+    )
+    for words in ("8 mm at its longest", "10 × 8 mm", "× 1.25", "16.5 × 8.5 mm", "23.5 × 8.55 mm", "× 1.42"):
+        assert words in shown
+    assert "Over 22 mm" in shown
+    assert "Over size 00" not in shown
+    assert "Imani Osei: the real medicine’s size is now 23.5 × 8.55 mm" in shown
+    assert len(family.bench.phones.phones[family.address]) == sent
+
+    form = client.get(page).text
+    assert '<option value="00" selected>' in form
+    assert "10 x 8\n16.5 x 8.5</textarea>" in form
+    client.send(f"/children/{family.id}/do/candy", kind="hard", size="12")
+    assert "no longer than the candy" in client.get(f"/children/{family.id}").text
+    client.send(page, remove="yes")
+    assert family.case.target is None
+    history = family.bench.coachbot.store.run(lambda tx: list(tx.cases.history(family.id)))
+    assert [event.target is None for _, event in history if isinstance(event, TargetSet)] == [False, True]
+
+
+@pytest.mark.parametrize(
+    ("form", "said"),
+    [
+        ({}, "or give length and width"),
+        ({"capsule": "6"}, "Choose one"),
+        ({"capsule": "3", "length": "12"}, "not both"),
+        ({"length": "12"}, "“—” cannot be used"),
+        ({"length": "nan", "width": "1e1"}, "“nan” cannot be used"),
+        ({"length": "55.5", "width": "8"}, "from 1 to 40"),
+        ({"length": "8", "width": "12,5"}, "8 mm is less than 12.5 mm"),
+        ({"length": "16", "width": "8", "steps": "ten by <six>"}, "“ten by &lt;six&gt;” is not a size"),
+        ({"length": "16", "width": "8", "steps": "12 x 8\n10 x 8"}, "must rise"),
+        ({"length": "16", "width": "8", "steps": "7 x 7"}, "above 8 mm"),
+        ({"length": "16", "width": "8", "steps": "17 x 7"}, "above 16 mm"),
+        ({"length": "16", "width": "8", "steps": "6 x 7"}, "6 mm is less than 7 mm"),
+        ({"length": "16", "width": "8", "steps": "\n".join(["12 x 8"] * 9)}, "at most"),
+    ],
+)
+def test_a_size_that_cannot_be_is_refused_and_stays_as_typed(
+    family: Family, client: Browser, form: dict[str, str], said: str
+) -> None:
+    """Nothing is kept; the form says why beside its field and still has every word."""
+    answer = client.send(f"/children/{family.id}/target", **form)
+
+    assert answer.status_code == 422
+    assert said in answer.text
+    assert 'aria-invalid="true"' in answer.text
+    for name in ("length", "width"):
+        assert f'name="{name}" inputmode="decimal" autocomplete="off" maxlength="6" value="{form.get(name, "")}"' in (
+            answer.text
+        )
+    assert str(escape(form.get("steps", ""))) + "</textarea>" in answer.text
+    assert family.case.target is None
 
 
 @pytest.mark.parametrize(

@@ -2,15 +2,18 @@
 
 import io
 import json
+import re
 import zipfile
+from dataclasses import replace
 from datetime import timedelta
 from typing import Any
 
 import pytest
 from fhir.resources.R4B.bundle import Bundle
 
+from coachbot.coach.case import State
 from coachbot.reading.readings import Word
-from helpers.desk_bench import Bench, Browser, Family, SignedIn, practising
+from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, practised_twice, practising
 
 
 @pytest.fixture
@@ -80,15 +83,17 @@ def test_what_is_kept_is_everything_of_this_family_and_of_no_other(
     """GDPR, article 20: every rating and message of the family, and nothing of another."""
     other = practising(bench, "Othilde")
     other.says("our own business")
+    client.send(f"/children/{family.id}/target", length="16.5", width="8")
     bench.clock.passes(timedelta(minutes=1))
     kept = signed_in("lead").get(f"/children/{family.id}/kept.json").content.decode()
     record = json.loads(kept)
 
-    assert client is not None
     assert "Zebulonia" in kept
     assert "she is choking and cannot breathe" in kept
     assert family.address in kept
     assert len(record["case"]["nights"]) == 2
+    assert record["case"]["target"]["size"] == {"length_mm": 16.5, "width_mm": 8.0}
+    assert "TargetSet" in {one["kind"] for one in record["history"]}
     assert "Othilde" not in kept
     assert "our own business" not in kept
     assert other.address not in kept
@@ -111,12 +116,63 @@ def test_a_family_is_erased_with_proof(bench: Bench, family: Family, client: Bro
 
 def test_the_study_files_name_nobody(family: Family, signed_in: SignedIn) -> None:
     """A researcher gets tables and their dictionary, without names; that they were taken is written down."""
+    copies(family, 5)
     answer = signed_in("researcher").get("/study/files.zip")
     archive = zipfile.ZipFile(io.BytesIO(answer.content))
-    text = "\n".join(archive.read(name).decode() for name in archive.namelist())
+    text = {name: archive.read(name).decode() for name in archive.namelist()}
 
-    assert len(archive.namelist()) >= 2
-    assert "Zebulonia" not in text
-    assert family.address not in text
-    log = family.bench.coachbot.store.run(lambda tx: tx.access.latest(1))
-    assert [(one.by, one.what) for one in log] == [("Ravi Lund", "study.files")]
+    assert sorted(text) == ["cohort-dictionary.csv", "cohort.csv", "dictionary.csv", "swallows.csv"]
+    assert "Zebulonia" not in str(text)
+    assert family.address not in str(text)
+    assert "adherence,1,,6,6,1.0000,0.6097,1.0000,\r\n" in text["cohort.csv"]
+    assert access(family) == ["study.files"]
+
+
+@pytest.mark.parametrize(
+    ("children", "said"),
+    [
+        (0, "No child has had a night yet"),
+        (4, "Fewer than 5 children have had a night"),
+    ],
+)
+def test_a_cohort_of_few_is_said_to_be_so(bench: Bench, signed_in: SignedIn, children: int, said: str) -> None:
+    """No figure, no drawing, and no entry for having seen one."""
+    if children:
+        copies(practised_twice(bench), children - 1)
+    page = signed_in("researcher").get("/study").text
+
+    assert said in page
+    assert "<svg" not in page
+    assert bench.coachbot.store.run(lambda tx: tx.access.latest(1)) == []
+
+
+def test_the_cohort_page_shows_figures_without_small_cells(family: Family, signed_in: SignedIn) -> None:
+    """Nine alike and three who stopped after one night: what few did is bounded, what many did is told."""
+    copies(family, 8)
+    copies(family, 3, state=State.WITHDRAWN, nights=family.case.nights[:1])
+    client = signed_in("researcher")
+    page = client.get("/study").text
+
+    assert "12 children whose first night is over" in page
+    assert "Stopped early: &lt;5 of 12 families. Fewer than 5 have, so there is no curve of staying in" in page
+    assert page.count('<svg class="course"') == 1
+    assert re.search(r'<th scope="row">1</th><td>12 of 12</td><td>100 %</td><td>76 to 100 %</td>', page)
+    assert re.search(r'<th scope="row">\w+</th><td>&lt;5 of 12</td><td>&lt;42 %</td>', page), "three had one night only"
+    assert "Cochran’s Q over the 12 children" in page
+    assert "Zebulonia" not in page
+    assert access(family) == ["study.study"]
+    copies(family, 5, state=State.WITHDRAWN, nights=family.case.nights[:1])
+    page = client.get("/study").text
+    assert page.count('<svg class="course"') == 2
+    assert '<th scope="row">1</th><td>53 %</td>' in page
+
+
+def copies(family: Family, count: int, **changes: object) -> None:
+    """More children like this one, but for what is changed."""
+    case = replace(family.case, id=0, contacts=(), alerts=(), **changes)  # type: ignore[arg-type]
+    family.bench.coachbot.store.run(lambda tx: [tx.cases.add(case, NOON) for _ in range(count)])
+
+
+def access(family: Family) -> list[str]:
+    """What was looked at last."""
+    return [one.what for one in family.bench.coachbot.store.run(lambda tx: tx.access.latest(1))]

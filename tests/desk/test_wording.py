@@ -12,6 +12,7 @@ from coachbot.desk import accounts, alerts, app, caseload, clinic, deeds, enrol,
 from coachbot.desk.wording import Wording
 from coachbot.programme.protocol import CandyKind, Who
 from coachbot.programme.screening import Caution, Neck, Stop
+from coachbot.programme.sizes import Caution as Limit
 from coachbot.reading.readings import Word
 from coachbot.store.envelopes import Status as Sent
 from coachbot.triage import Level
@@ -35,6 +36,7 @@ FAMILIES: dict[str, list[str]] = {
     "ask-": [*enrol.QUESTIONS, "neck"],
     "confirm-": [*enrol.CONFIRMATIONS, *Caution],
     "candy-": list(CandyKind),
+    "limit-": list(Limit),
     "stop-": list(Stop),
     "neck-": list(Neck),
     "state-": list(State),
@@ -51,7 +53,7 @@ FAMILIES: dict[str, list[str]] = {
     "send-": list(Sent),
     "show-": ["all", "needs", *caseload.GROUPS],
     "sort-": list(caseload.SORTS),
-    "done-": [*deeds.DEEDS, "note", "call", "night", "password", "clinic", "people"],
+    "done-": [*deeds.DEEDS, "target", "note", "call", "night", "password", "clinic", "people"],
     "set-": [*clinic.LADDERS, *clinic.MINUTES, "nights", "max_nights", "missed_limit", "watch_days"],
     "texts-": ["parent", "child", "clinician"],
     "urgency-": [urgency.name.lower() for urgency in Urgency],

@@ -1,6 +1,7 @@
 """Cohort statistics give the published values, and agree with statsmodels."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from types import MappingProxyType
 
 import numpy as np
@@ -91,13 +92,21 @@ def test_a_share_of_nothing_is_none() -> None:
 
 
 def test_adherence_counts_families_who_had_the_evening() -> None:
-    """Who dropped out before it is not counted as having missed it."""
+    """Who dropped out before it is not counted as having missed it, nor whom our message did not reach."""
+    unsent = replace(family(swallow(1, LEFT), evenings=5), unsent=frozenset({2, 4, 5}))
     cohort = [
-        family(swallow(1, LEFT), swallow(2, LEFT), evenings=3),
+        family(swallow(1, LEFT), swallow(2, LEFT), evenings=4),
         family(swallow(1, LEFT), evenings=1, dropped_out=True),
+        unsent,
     ]
+    found = rooms.adherence(cohort)
 
-    assert [(one.count, one.total) for one in rooms.adherence(cohort)] == [(2, 2), (1, 1), (0, 1)]
+    assert {night: (one.count, one.total) for night, one in found.items()} == {
+        1: (3, 3),
+        2: (1, 1),
+        3: (0, 2),
+        4: (0, 1),
+    }
 
 
 def test_favourites_go_from_the_first_to_the_last() -> None:
@@ -129,6 +138,10 @@ def test_got_down_takes_each_childs_last_try() -> None:
     assert found is not None
     assert found.statistic == pytest.approx(2.8)
     assert rooms.got_down([family(swallow(1, LEFT))], POSITIONS) is None
+    last = rooms.last_down([*cohort, family(swallow(1, UP))], CENTER)
+    assert last is not None
+    assert (last.count, last.total) == (sum(row[0] == "1" for row in rows), len(rows))
+    assert rooms.last_down([family()], CENTER) is None
 
 
 def test_tiredness_is_found_in_its_place() -> None:

@@ -1,5 +1,6 @@
 """What leaves the clinic for a study tells of no child who it is."""
 
+from dataclasses import replace
 from types import MappingProxyType
 
 import pytest
@@ -42,6 +43,22 @@ def test_ages_that_few_share_are_not_told() -> None:
     ages = {row[0][0]: row[1] for row in list(table(cohort))[1:]}
 
     assert ages == {"A": "7", "B": ""}
+
+
+def test_that_few_stopped_is_told_of_nobody() -> None:
+    """Nor an age that only they share; enough of both are told of."""
+
+    def traits(stopped: int, stayed: int) -> set[tuple[str, str]]:
+        quit_early = [replace(child(f"A{number}", 7), dropped_out=True) for number in range(stopped)]
+        cohort = [*quit_early, *(child(f"B{number}", 7) for number in range(stayed))]
+        return {(row[1], row[-1]) for row in list(table(cohort))[1:]}
+
+    assert traits(SMALL_CELL - 1, 9) == traits(9, SMALL_CELL - 1) == {("7", "")}
+    assert traits(SMALL_CELL, SMALL_CELL) == {("7", "0"), ("7", "1")}
+    assert traits(0, SMALL_CELL) == {("7", "0")}
+    ages = [replace(child("A1", 7), dropped_out=True), *(child(f"B{number}", 7) for number in range(9))]
+    more = [replace(child(f"C{number}", 8), dropped_out=True) for number in range(SMALL_CELL)]
+    assert {row[1] for row in table([*ages, *more]) if row[0] == "A1"} == {""}
 
 
 def test_small_counts_are_not_told() -> None:

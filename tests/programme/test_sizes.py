@@ -4,7 +4,7 @@ from itertools import pairwise
 
 import pytest
 
-from coachbot.programme.sizes import CAPSULES, Caution, Ladder, Size, capsule_cautions, tablet_cautions
+from coachbot.programme.sizes import CAPSULES, Caution, Size, Target, capsule_cautions, tablet_cautions
 
 
 def test_capsules_grow_from_5_to_000() -> None:
@@ -37,19 +37,27 @@ def test_capsule_limit_is_by_name_not_by_length() -> None:
     assert capsule_cautions("3") == ()
 
 
-def test_ladder_rises_from_candy_to_target() -> None:
-    """Growth is told step by step."""
-    candy, target = Size(length_mm=8, width_mm=8), Size(length_mm=16, width_mm=8)
-    ladder = Ladder(candy=candy, steps=(Size(length_mm=10, width_mm=8),), target=target)
-
-    assert ladder.growth == pytest.approx((1.25, 1.6))
+def mm(length: float, width: float) -> Size:
+    """A size."""
+    return Size(length_mm=length, width_mm=width)
 
 
-@pytest.mark.parametrize("steps", [(Size(length_mm=18, width_mm=8),), (Size(length_mm=10, width_mm=7),)])
-def test_ladder_that_goes_down_is_refused(steps: tuple[Size, ...]) -> None:
-    """Both sides count."""
+def test_steps_lead_from_the_candy_to_the_target() -> None:
+    """Growth is told step by step; a capsule may be narrower than the candy before it."""
+    target = Target(size=CAPSULES["3"].size, capsule="3", steps=(mm(10, 8), mm(12.5, 6)))
+
+    assert target.growth(8) == pytest.approx((1.25, 1.25, 1.264))
+    assert target.cautions == ()
+    assert Target(size=mm(16, 8)).growth(8) == (2,)
+    assert Target(size=mm(17, 8)).cautions == (Caution.NO_LARGER,)
+    assert Target(size=CAPSULES["00el"].size, capsule="00el").cautions == capsule_cautions("00el")
+
+
+@pytest.mark.parametrize("steps", [(mm(18, 8),), (mm(12, 8), mm(10, 8))])
+def test_steps_that_go_down_are_refused(steps: tuple[Size, ...]) -> None:
+    """From one to the next, and from the last to the target."""
     with pytest.raises(ValueError, match="rising order"):
-        Ladder(candy=Size(length_mm=8, width_mm=8), steps=steps, target=Size(length_mm=16, width_mm=8))
+        Target(size=mm(16, 8), steps=steps)
 
 
 def test_wrong_measures_are_refused() -> None:
