@@ -13,7 +13,7 @@ from fhir.resources.R4B.bundle import Bundle
 
 from coachbot.coach.case import State
 from coachbot.reading.readings import Word
-from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, practised_twice, practising
+from helpers.desk_bench import NOON, Bench, Browser, Family, SignedIn, practising
 
 
 @pytest.fixture
@@ -138,7 +138,7 @@ def test_the_study_files_name_nobody(family: Family, signed_in: SignedIn) -> Non
 def test_a_cohort_of_few_is_said_to_be_so(bench: Bench, signed_in: SignedIn, children: int, said: str) -> None:
     """No figure, no drawing, and no entry for having seen one."""
     if children:
-        copies(practised_twice(bench), children - 1)
+        copies(practising(bench, nights=("43544", "53-24")), children - 1)
     page = signed_in("researcher").get("/study").text
 
     assert said in page
