@@ -11,10 +11,9 @@ from coachbot.store import Transaction
 
 @dataclass(frozen=True, slots=True)
 class Head:
-    """What every page says at its head; `worst` is the greatest level among the open alerts."""
+    """What every page says at its head."""
 
     alerts: int
-    worst: int
     unread: int
     beating: bool
     reachable: bool
@@ -22,10 +21,8 @@ class Head:
 
 def head(tx: Transaction, coachbot: Coachbot, settings: Settings, now: datetime) -> Head:
     """Read it from the store."""
-    alerts = tx.board.open_alerts()
     return Head(
-        alerts=len(alerts),
-        worst=max((level for _, _, level in alerts), default=0),
+        alerts=len(tx.board.open_alerts()),
         unread=sum(tx.board.unread().values()),
         beating=beating(tx, settings, now),
         reachable=reachable(tx, coachbot.channels),
