@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from coachbot.programme.positions import Position
 from coachbot.reading.hearing import Ear
-from coachbot.reading.lexicon import Found, Lexicon, lexicon
+from coachbot.reading.lexicon import Found, Lexicon, learn
 from coachbot.reading.readings import Mark, Word
 from coachbot.reading.tokens import STARS
 from coachbot.reading.wordfiles import LANGUAGES, Entry, phrases
@@ -52,8 +52,11 @@ _SYMBOLS = {
 
 @cache
 def words(lang: str) -> Lexicon:
-    """The words for reading in `lang`, with the names, numbers and marks of the other languages behind them."""
-    own = lexicon("reading", lang, FORGIVING)
+    """The words for reading in `lang`, with the names, numbers and marks of the other languages behind them.
+
+    Two threads may come here at once: each has words of its own until they are complete.
+    """
+    own = learn("reading", lang, FORGIVING)
     own.ear = Ear(own.entries(), lang)
     for other in (language for language in LANGUAGES if language != lang):
         named: set[Entry] = set()

@@ -162,10 +162,13 @@ class Lexicon:
         return (), 1
 
 
-@cache
-def lexicon(name: str, lang: str, forgiving: Words = ()) -> Lexicon:
-    """The words of ``words/<name>.<lang>.toml``, read once; slips of the pen are forgiven in sections `forgiving`."""
+def learn(name: str, lang: str, forgiving: Words = ()) -> Lexicon:
+    """The words of ``words/<name>.<lang>.toml``, to be added to; slips are forgiven in sections `forgiving`."""
     learnt = Lexicon(split=lang == "fr", forgiving=forgiving)
     for words, entry in phrases(name, lang, learnt.words):
         learnt.add(words, entry)
     return learnt
+
+
+lexicon = cache(learn)
+"""The same words, read once, to which nobody may add."""

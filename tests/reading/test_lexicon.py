@@ -2,7 +2,7 @@
 
 import pytest
 
-from coachbot.reading import LANGUAGES, LexiconError, read
+from coachbot.reading import LANGUAGES, LexiconError, items, read
 from coachbot.reading.lexicon import Lexicon, lexicon
 from coachbot.reading.tokens import fold
 from coachbot.reading.wordfiles import Entry, checked, expand
@@ -64,3 +64,14 @@ def test_the_longest_phrase_is_taken_and_slips_are_forgiven() -> None:
 def test_folding_takes_off_case_accents_and_apostrophes() -> None:
     """What is typed without accents means the same; ordinal signs stay, since "3º" is not "3 o"."""
     assert [fold(word) for word in ("ÉTÉ", "Ñu", "didn’t", "４", "º")] == ["ete", "nu", "didnt", "4", "º"]
+
+
+def test_words_that_are_shared_are_added_to_by_nobody() -> None:
+    """Two threads may begin to read at once: a process died of one that looked through what the other added to."""
+    shared = lexicon("reading", "en", items.FORGIVING)
+    before = dict(shared.entries())
+    items.words.cache_clear()
+
+    assert items.words("en").ear
+    assert dict(shared.entries()) == before
+    assert shared.ear is None
