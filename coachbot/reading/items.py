@@ -90,24 +90,23 @@ def items(scanned: Sequence[Found], *, order: Sequence[Position], manner: Manner
 
 def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item]:
     heard = _daring(found, manner) or found
-    roles = _roles(found.also)
     make = _MAKERS.get(heard.section)
     if make is not None:
         made = make(heard, order, manner)
         return [
-            Item(_PLAINLY.get(kind, kind), value, found.start, found.end, roles | {kind, heard.section})
+            Item(_PLAINLY.get(kind, kind), value, found.start, found.end, _roles(found.also, kind, heard.section))
             for kind, value in made
         ]
     kind = _PLAINLY.get(heard.name, heard.name) if heard.section == "signs" else heard.section
     if kind == "roles":
-        return [Item(_ALONE[heard.name], heard.name, found.start, found.end, roles | {heard.name})]
-    return [Item(kind, heard.name, found.start, found.end, roles | {heard.name})]
+        return [Item(_ALONE[heard.name], heard.name, found.start, found.end, _roles(found.also, heard.name))]
+    return [Item(kind, heard.name, found.start, found.end, _roles(found.also, heard.name))]
 
 
 @lru_cache(maxsize=4096)
-def _roles(also: tuple[Entry, ...]) -> frozenset[str]:
+def _roles(also: tuple[Entry, ...], *own: str) -> frozenset[str]:
     names = (entry.section if entry.section == "foreign" else entry.name for entry in also if entry.section in _ROLES)
-    return frozenset(names)
+    return frozenset((*names, *own))
 
 
 _ROLES = frozenset(("roles", "signs", "foreign"))
