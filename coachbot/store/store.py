@@ -23,6 +23,7 @@ Work = Callable[[Transaction], T]
 
 WRITERS = 4
 READERS = 2
+LANES = 2
 RESEAL_BATCH = 500
 
 LATELY = 60.0
@@ -30,9 +31,14 @@ LATELY = 60.0
 
 
 class Store:
-    """One database, SQLite or PostgreSQL, and the clinic's key to it. Use `open`."""
+    """One database, SQLite or PostgreSQL, and the clinic's key to it. Use `open`.
 
-    def __init__(self, writer: Runner, reader: Runner, sealer: Sealer) -> None:
+    `lanes` is how many long transactions are worth having under way at once: one where one thread writes, and on
+    PostgreSQL some, but fewer than its threads, so that a reply finds one free.
+    """
+
+    def __init__(self, writer: Runner, reader: Runner, sealer: Sealer, *, lanes: int = 1) -> None:
+        self.lanes = lanes
         self._writer = writer
         self._reader = reader
         self._sealer = sealer
@@ -50,8 +56,9 @@ class Store:
         """
         sealer = Sealer(key)
         parsed = parse(url)
-        writer, reader = _sqlite(parsed) if is_sqlite(parsed) else _postgres(parsed)
-        return cls(writer, reader, sealer)
+        if is_sqlite(parsed):
+            return cls(*_sqlite(parsed), sealer)
+        return cls(*_postgres(parsed), sealer, lanes=LANES)
 
     async def transact(self, work: Work[T], *, patient: bool = False) -> T:
         """Do `work` in one transaction, in another thread. When this returns, what was written is durable.
