@@ -211,7 +211,7 @@ outbox = Table(
     "outbox",
     metadata,
     Column("id", Id, primary_key=True),
-    Column("case_id", Id, index=True),
+    Column("case_id", Id),
     Column("key", Text, nullable=False),
     Column("recipient", Text, nullable=False),
     Column("contact_id", Id),
