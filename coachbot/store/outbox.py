@@ -41,6 +41,8 @@ from coachbot.store.tables import clinicians, contacts, deliveries, outbox
 SENT_AGAIN = (Urgency.SAFETY, Urgency.ALERT)
 """Law 7: what is sent again when nobody knows whether it went out."""
 
+_AGAIN = [int(urgency) for urgency in SENT_AGAIN]
+
 AHEAD = timedelta(minutes=2)
 """No lease is longer, and hardly a wait: what lies further ahead was written before the clock was set back."""
 
@@ -89,13 +91,10 @@ class Outbox:
 
         Returns what the coach is to hear, or None: when the message will be sent again (law 7), or had ended before.
         """
-        found = self._connection.execute(_STANDING, {"same_id": message_id}).first()
-        if found is None or found.status not in _SETTLED_FROM.get(outcome, {Status.CLAIMED}):
+        if outcome is Outcome.UNKNOWN and self._sent_again(message_id, at + pause):
             return None
-        if outcome is Outcome.UNKNOWN and found.urgency in SENT_AGAIN:
-            self.put_back(message_id, at + pause)
-            return None
-        return self._end([message_id], Status(outcome), outcome, at, channel_id)[0]
+        before = _SETTLED_FROM.get(outcome, [Status.CLAIMED])
+        return next(iter(self._end([message_id], Status(outcome), outcome, at, channel_id, before=before)), None)
 
     def lose(self, message_id: int, outcome: Outcome, at: datetime) -> EndedSend | None:
         """What was sent has not arrived, as its channel has learned since. None if it had not been sent."""
@@ -115,7 +114,7 @@ class Outbox:
         Returns what the coach is to hear, at most `limit` of each; call again while anything comes.
         """
         left = (outbox.c.status == CLAIMED) & (outbox.c.lease_until <= now)
-        again = outbox.c.urgency.in_([int(urgency) for urgency in SENT_AGAIN])
+        again = outbox.c.urgency.in_(_AGAIN)
         self._connection.execute(outbox.update().where(left, again), _WAITING_AGAIN | {"not_before": now})
         expired = (outbox.c.status == WAITING) & (outbox.c.expires_at <= now)
         return [
@@ -196,16 +195,29 @@ class Outbox:
         rows = self._connection.execute(_CLAIM, wanted).all()
         return [row.id for row in sorted(rows, key=lambda row: (row.not_before, row.id))]
 
+    def _sent_again(self, message_id: int, not_before: datetime) -> bool:
+        mine = (outbox.c.id == message_id) & (outbox.c.status == CLAIMED) & outbox.c.urgency.in_(_AGAIN)
+        done = self._connection.execute(outbox.update().where(mine), _WAITING_AGAIN | {"not_before": not_before})
+        return bool(done.rowcount)
+
     def _some(self, condition: ColumnElement[bool], order: Column[datetime], limit: int) -> list[int]:
         query = select(outbox.c.id).where(condition).order_by(order).limit(limit)
         return list(self._connection.execute(query.with_for_update(skip_locked=True)).scalars())
 
     def _end(
-        self, ids: Sequence[int], status: Status, outcome: Outcome, at: datetime, channel_id: str | None = None
+        self,
+        ids: Sequence[int],
+        status: Status,
+        outcome: Outcome,
+        at: datetime,
+        channel_id: str | None = None,
+        *,
+        before: Sequence[Status] = (Status.WAITING, Status.CLAIMED),
     ) -> list[EndedSend]:
+        """End those that still stand as one of `before`: the database looks and writes in one statement."""
         if not ids:
             return []
-        values = {"status": status, "settled_at": at, "channel_id": channel_id, "ids": ids}
+        values = {"status": status, "settled_at": at, "channel_id": channel_id, "ids": ids, "before": before}
         rows = self._connection.execute(_END, values).all()
         self._bury([row for row in rows if row.farewell])
         return [EndedSend(case_id=row.case_id, key=row.key, contact_id=row.contact_id, outcome=outcome) for row in rows]
@@ -314,14 +326,14 @@ _CLAIMED: Select[Any] = (
     .outerjoin(contacts, contacts.c.id == outbox.c.contact_id)
     .outerjoin(clinicians, clinicians.c.id == outbox.c.clinician_id)
 )
-_STANDING = select(outbox.c.urgency, outbox.c.status).where(outbox.c.id == bindparam("same_id")).with_for_update()
 _END = (
     outbox.update()
     .where(outbox.c.id.in_(bindparam("ids", expanding=True)))
+    .where(outbox.c.status.in_(bindparam("before", expanding=True)))
     .values(lease_until=null())
     .returning(outbox.c.case_id, outbox.c.key, outbox.c.contact_id, outbox.c.farewell, outbox.c.id)
 )
 # A sender that was thought dead may yet say that it did send, while the message waits to be sent again.
-_SETTLED_FROM = {Outcome.SENT: {Status.CLAIMED, Status.WAITING}}
+_SETTLED_FROM = {Outcome.SENT: [Status.CLAIMED, Status.WAITING]}
 _WAITING_AGAIN: dict[str, Any] = {"status": Status.WAITING, "lease_until": None}
 _decode = msgspec.json.Decoder(Body).decode
