@@ -1,5 +1,6 @@
 """Clinics of any size for the benchmarks: families in the midst of their programme, all with the same bedtime."""
 
+import asyncio
 import gc
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
@@ -119,13 +120,18 @@ class Clock:
 class Wire(RehearsalChannel):
     """A channel to nowhere that notes what it was handed and when."""
 
-    def __init__(self, clock: Callable[[], datetime] = lambda: BEDTIME, pace: Pace | None = None) -> None:
+    def __init__(
+        self, clock: Callable[[], datetime] = lambda: BEDTIME, pace: Pace | None = None, latency: float = 0.0
+    ) -> None:
         super().__init__(clock, name=CHANNEL)
         self.pace = pace
+        self.latency = latency
         self.handed: list[tuple[float, Outgoing]] = []
 
     async def send(self, message: Outgoing) -> Receipt:
-        """Note it."""
+        """Note it, after so many seconds on the way."""
+        if self.latency:
+            await asyncio.sleep(self.latency)
         self.handed.append((perf_counter(), message))
         return Receipt(ending=Ending.SENT, channel_id=str(len(self.handed)))
 
