@@ -6,9 +6,11 @@ from typing import Any
 import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
 from sqlalchemy import Connection, create_engine, inspect, text
 
 from coachbot.store import SchemaError, Store
+from coachbot.store.schema import MIGRATIONS, versions
 from coachbot.store.tables import metadata
 from conftest import KEY
 
@@ -39,6 +41,13 @@ def test_the_migrations_make_the_tables_that_the_program_knows(store: Store) -> 
     difference = store.run(lambda tx: compare_metadata(MigrationContext.configure(tx._connection), metadata))
 
     assert difference == []
+
+
+def test_the_versions_are_those_that_alembic_finds() -> None:
+    """The files' numbers, which every start goes by, are the revisions' own, in their order."""
+    found = ScriptDirectory(str(MIGRATIONS)).walk_revisions()
+
+    assert versions() == [one.revision for one in found][::-1]
 
 
 def test_the_migrations_make_every_constraint_too(store: Store) -> None:
