@@ -56,7 +56,8 @@ def _has_a_place(found: Sequence[Item], at: int, counted: int, join: int) -> boo
 
 def counts(found: Sequence[Item], at: int) -> bool:
     """Whether the number counts something else: "took 3", "3 tries", "she is 4", "3 big gulps"."""
-    listed = at > 0 and found[at - 1].kind == "number"
+    named = is_kind(found, at - 1, "position") and at + 2 < len(found) and is_kind(found, at + 2, "number")
+    listed = at > 0 and (is_kind(found, at - 1, "number") or named)
     return _is_counted_before(found, at) or _is_counted_after(found[at + 1 : at + 3], listed=listed)
 
 
@@ -75,7 +76,7 @@ def _is_counted_before(found: Sequence[Item], at: int) -> bool:
 
 
 def _is_counted_after(after: Sequence[Item], *, listed: bool) -> bool:
-    """Whether a unit follows. An unknown word in the plural is one, but not after a list ("4 3 5 hugs")."""
+    """Whether a unit follows. An unknown word in the plural is one, but not after a list ("4 3 5 hugs"), nor in one."""
     if not after:
         return False
     unit = any("count_after" in item.roles for item in after[1:])

@@ -7,6 +7,7 @@ from coachbot.reading.items import Item
 from coachbot.reading.neighbours import QUIET, after, before, is_kind
 from coachbot.reading.readings import Word
 
+_PARTING = frozenset(("comma", "and", "stop", "newline"))
 _PROSE = frozenset(("word", "worst", "quality", "other"))
 
 
@@ -96,4 +97,11 @@ def _is_prose(found: Sequence[Item], at: int) -> bool:
     if found[at].kind != "position":
         return False
     mark = after(found, at, _PROSE | {"filler"})
-    return _has_words(found, at) and (mark is None or found[mark].kind != "mark")
+    return _has_words(found, at) and not _may_have_a_mark(found, at) and (mark is None or found[mark].kind != "mark")
+
+
+def _may_have_a_mark(found: Sequence[Item], at: int) -> bool:
+    """Whether an article that may be a "one" ends what is said of a position: "en bas un, au milieu trois"."""
+    following = found[at + 1 : at + 3]
+    ends = len(following) == 1 or (len(following) > 1 and following[1].kind in {*_PARTING, "position"})
+    return ends and "article" in following[0].roles

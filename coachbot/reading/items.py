@@ -130,6 +130,8 @@ _ALONE = {
     "determiner": "filler",
     "scores": "filler",
     "resembles": "filler",
+    "opener": "filler",
+    "whole": "filler",
 }
 """What words that only play a role are where nothing calls for it."""
 _DARING = {
@@ -165,10 +167,11 @@ def _place(found: Found, order: Sequence[Position], _: Manner) -> _Made:
     return [("position", tuple(order[place - 1 if place > 0 else place] for place in places))]
 
 
-def _middle(_: Found, order: Sequence[Position], __: Manner) -> _Made:
-    """The middle one is the center or the place in the middle of the night: one thing only where these are one."""
+def _middle(found: Found, order: Sequence[Position], _: Manner) -> _Made:
+    """What is the center or another position, such as the place in the middle of the night: clear if these are one."""
     places = [order[len(order) // 2]] if len(order) % 2 else []
-    meant = tuple(dict.fromkeys(p for p in (Position.CENTER, *places) if p in order))
+    others = places if found.name == "place" else [Position(found.name)]
+    meant = tuple(dict.fromkeys(p for p in (Position.CENTER, *others) if p in order))
     return [("position" if len(meant) == 1 else "middle", meant)]
 
 

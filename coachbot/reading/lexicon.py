@@ -127,13 +127,21 @@ class Lexicon:
         for short in (_DRAWN_OUT.sub(r"\1\1", word), _DRAWN_OUT.sub(r"\1", word), _DOUBLED_AT_END.sub(r"\1", word)):
             if short in self._known:
                 return short
-        if self.ear and (heard := self.ear.word(word)):
-            return heard
+        heard = self.ear.word(word) if self.ear else None
         if len(word) < _LONG_ENOUGH_TO_MISSPELL or word in self._lent:
-            return word
+            return heard or word
         slips = 2 if len(word) >= _LONG_ENOUGH_FOR_TWO_SLIPS else 1
-        near = process.extractOne(word, self._targets.get(word[0], {}).keys(), scorer=OSA.distance, score_cutoff=slips)
-        return str(near[0]) if near else word
+        if heard:
+            slips = min(slips, OSA.distance(word, heard))  # what is spelled so goes before what only sounds so
+        near = process.extract(word, self._targets.get(word[0], {}).keys(), scorer=OSA.distance, score_cutoff=slips)
+        nearest = [str(known) for known, distance, _ in near if distance == near[0][1]]
+        if heard and (not near or near[0][1] == OSA.distance(word, heard)):
+            nearest.insert(0, heard)
+        return nearest[0] if nearest and len({*map(self._position, nearest)} - {None}) <= 1 else word
+
+    def _position(self, word: str) -> str | None:
+        meant = self._meanings.get((word,), ())
+        return meant[0].name if meant and meant[0].section == "positions" else None
 
     def scan(self, text: str) -> list[Found]:
         """All that `text` (in NFC) says, in its order, longest phrases first."""

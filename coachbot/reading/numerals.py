@@ -7,7 +7,7 @@ from itertools import chain, pairwise
 from coachbot.programme.positions import Position
 from coachbot.reading.counting import NO_MARKS, PASSED_OVER, counts
 from coachbot.reading.items import BEST, WORST, Item
-from coachbot.reading.neighbours import after, before, is_kind
+from coachbot.reading.neighbours import QUIET, after, before, is_kind
 
 _PARTS = re.compile(r"\d+")
 _LABEL_ENDS = frozenset(".:-–=º°")
@@ -131,7 +131,7 @@ def _counts_as_one(found: Sequence[Item], at: int, places: int) -> bool:
     following = found[at + 1].kind if at + 1 < len(found) else ""
     if following == "position":
         told = [item.kind == "position" for item in found if item.kind in ("article", "number", "position")]
-        return len(told) > _PAIR and told == [False, True] * (len(told) // 2)
+        return len(told) > _PAIR and told in ([False, True] * (len(told) // 2), [True, False] * (len(told) // 2))
     if following == "number" and not (at and found[at - 1].kind in ("number", "comma")):
         return len(found) == places > _PAIR and all(item.roles & _SPOKEN for item in found)
     return True
@@ -149,11 +149,13 @@ def _one(found: Sequence[Item], at: int) -> Item:
 
 def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
     item, parts = found[at], _digits(found[at])
-    if counts(found, at):
+    if parts == [places] and _counts_the_night(found, at):
+        yield item._replace(kind="all", value=None)
+    elif counts(found, at):
         yield item._replace(kind="other")
     elif any(is_no_mark(found, at) for is_no_mark in NO_MARKS):
         yield item._replace(kind="bad")
-    elif at and _is_all(found[at - 1]) and parts == [places] and places != BEST:
+    elif at and _is_all(found[at - 1]) and parts == [places] and (places != BEST or _is_written_count(found, at)):
         yield item._replace(kind=_all_of_them(found, at), value=places)
     elif len(parts) > 1:
         yield from _chained(item, parts, places)
@@ -163,8 +165,21 @@ def _number(found: Sequence[Item], at: int, places: int) -> Iterator[Item]:
         yield from _run_together(item, places)
 
 
+def _counts_the_night(found: Sequence[Item], at: int) -> bool:
+    """Whether a number of as many as the night has places opens a reply of one mark: "las tres 5"."""
+    leading = [item for item in found[:at] if item.kind not in QUIET]
+    marked = [item.kind for item in found[at + 1 :] if item.kind not in (*QUIET, "to", "stop")]
+    return not leading and at > 0 and "whole" in found[at - 1].roles and marked == ["number"]
+
+
 def _is_all(item: Item) -> bool:
     return item.kind == "all" and "rest" not in item.roles
+
+
+def _is_written_count(found: Sequence[Item], at: int) -> bool:
+    """Whether "five" is written out and the one mark of all five follows: "all five 4"."""
+    numbers = [i for i, item in enumerate(found) if item.kind == "number"]
+    return numbers[0] == at and len(numbers) == _PAIR and "numbers" in found[at].roles
 
 
 def _all_of_them(found: Sequence[Item], at: int) -> str:

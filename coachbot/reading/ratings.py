@@ -40,7 +40,8 @@ def bound(
         spared = [p for at in hidden & went for p in _positions(found[at])] if rest else []
         for pairs in _bindings(shown):
             with suppress(Unbound):
-                if not any(_spans(pair, hidden) or _is_torn(pair, found) for pair in pairs):
+                torn = any(_spans(pair, hidden) or _is_torn(pair, found) for pair in pairs)
+                if not torn and not _are_of_words(pairs, found):
                     return pairs, _ratings(pairs, [p for p in order if p not in spared], asked)
     raise Unbound
 
@@ -72,6 +73,13 @@ def _is_torn(pair: Pair, found: Sequence[Item]) -> bool:
     listed = parted or any(item.kind == "position" for item in found[: pair.mark.first])
     of_another = isinstance(pair.mark.mark, int) and is_kind(found, before(found, pair.mark.first), "word")
     return (parted and own) or (listed and of_another)
+
+
+def _are_of_words(pairs: Sequence[Pair], found: Sequence[Item]) -> bool:
+    """Whether two bare marks may be those of names that were not understood: "left 4 p 3 let 5"."""
+    bare = [pair.mark.first for pair in pairs if pair.group is None]
+    led = sum(is_kind(found, before(found, at, QUIET - {"letter"}), "word", "letter") for at in bare)
+    return led > 1 or bool(led and 1 < len(bare) < len(pairs))
 
 
 _PARTING = frozenset(("comma", "and", "except", "fix", "stop", "newline"))

@@ -142,7 +142,8 @@ def _is_framed(found: Sequence[Item], told: Sequence[int]) -> bool:
         return False
     if any(found[at].kind != "word" or at > told[0] for at in words):
         return False
-    return not strange or len(told) >= _A_LIST  # "for sure" is none
+    led = found[-1] is found[told[-1]] and "article" in found[told[-1] - 1].roles and "sounds" in found[told[-1]].roles
+    return not strange or len(told) >= _A_LIST or (led and not words)  # "for sure" is none, "I say a sinc" is
 
 
 def _is_led_up_to(found: Sequence[Item], at: int) -> bool:

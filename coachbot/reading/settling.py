@@ -29,7 +29,7 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
 
     `places` is the number of positions of the night: so many marks in a row are the whole night.
     """
-    settled = list(found)
+    settled = _begun(list(found))
     for at in range(len(found)):
         if settled[at].kind == "nothing":
             settled = _skip(_no(settled, at), at)
@@ -40,6 +40,14 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
             settled = _judged(settled, kind)
             kinds = {item.kind for item in settled}
     return settled
+
+
+def _begun(found: list[Item]) -> list[Item]:
+    """`found` without a "right," that only opens it: the right is named again, or is not tonight's."""
+    if len(found) <= 1 or "opener" not in found[0].roles or found[1].kind != "comma":
+        return found
+    again = any(item.kind == "position" and item.value == found[0].value for item in found[1:])
+    return become(found, 0, "filler") if again or found[0].kind == "stranger" else found
 
 
 def _judged(found: list[Item], kind: str) -> list[Item]:
@@ -100,7 +108,8 @@ def _all(found: list[Item], at: int) -> list[Item]:
     if "rest" in found[at].roles and denied is not None and "elides" in found[denied].roles and _ends(found, denied):
         return _elided(found, denied)
     group = before(found, at, {"filler"})
-    if is_kind(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE):
+    summed = is_kind(found, group, "position") and group is not None and found[group].value not in (None, *_SINGLE)
+    if summed or _tells_that_all_went(found, at):
         return become(found, at, "filler")
     if is_kind(found, after(found, at, QUIET | {"word", "quality"}), "mark"):
         return found
@@ -112,6 +121,16 @@ def _all(found: list[Item], at: int) -> list[Item]:
         found, after(found, at, QUIET | {"quality"}), "mark"
     )
     return become(found, at, "filler") if praised else found
+
+
+def _tells_that_all_went(found: Sequence[Item], at: int) -> bool:
+    """Whether all are only said to have gone down, beside a list of marks: "they all went down! 4 4 5"."""
+    end = after(found, at)
+    went = any("went" in item.roles for item in found[at + 1 : end])
+    if not went or "rest" in found[at].roles or not (end is None or is_kind(found, end, *_STARTS)):
+        return False
+    told = [item.kind for item in (found[:at] if end is None else found[end:]) if item.kind not in SLIP]
+    return told[:1] == ["position"] or told[:2] == ["mark", "mark"]
 
 
 def _no(found: list[Item], at: int) -> list[Item]:
@@ -139,7 +158,7 @@ def _is_by_name(found: Sequence[Item]) -> bool:
 
 
 def _middle(found: list[Item], at: int) -> list[Item]:
-    """The middle one is the center where the place in the middle of the night is named besides."""
+    """What is the center or another position is the center where the other one is named besides."""
     meant = found[at].value
     named = {item.value for item in found if item.kind == "position"}
     if not isinstance(meant, tuple) or meant[1:] not in named:

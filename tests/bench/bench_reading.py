@@ -52,7 +52,7 @@ def growth(times: int) -> float:
 
 
 def main() -> None:
-    for name in ("seen", "other", "held"):
+    for name in ("seen", "other", "held", "exam"):
         records = [
             json.loads(line)
             for path in sorted(DATA.glob(f"{name}.*.jsonl"))
