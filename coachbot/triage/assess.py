@@ -2,19 +2,30 @@
 
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
+from typing import NamedTuple
 
 from coachbot.triage.levels import Assessment, Level
-from coachbot.triage.rulebook import LANGUAGES, rulebook
-from coachbot.triage.second_reader import Opinion, second_reader
-from coachbot.triage.signs import Signs, signs
+from coachbot.triage.matching import Hit
+from coachbot.triage.rulebook import LANGUAGES, Rule, rulebook
+from coachbot.triage.second_reader import LONGEST, Opinion, second_reader
+from coachbot.triage.signs import signs
 from coachbot.triage.words import BREAK, QUESTION, Words, fold, split
 
 SENDERS = ("parent", "child")
-LONGEST = 24
-"""Words that the second reader takes at once; a longer sentence is read in windows that overlap by half."""
 _EVIDENCE = 3
 _PLAIN_ENDS = " \n.?¿"
 _LONGEST_ALONE = 40
+
+
+class View(NamedTuple):
+    """What the second reader makes of a stretch of words: their places, and the probability of each category.
+
+    `part` says that it is one sentence of several.
+    """
+
+    places: Sequence[int]
+    chances: Sequence[float]
+    part: bool
 
 
 # Remembered for a moment: of the same reply the inbox asks for its record, and then the coach to decide.
@@ -34,9 +45,14 @@ def assess(text: str, *, lang: str, sender: str) -> Assessment:
     if _asks_or_answers(words.text):
         return Assessment(level=Level.NONE)
     found = signs(words, lang)
-    by_rules = _by_rules(found, words)
-    by_reading = _by_reading(by_rules.level, found, words)
-    return by_reading or by_rules
+    firm = [hit for hit in found.kept if hit.meaning.firm]
+    by_firm = _by_rules(firm, words)
+    if by_firm.level == Level.EMERGENCY:
+        return by_firm
+    views = _views(words, found.explained)
+    agreed = _agreed([hit for hit in found.kept if not hit.meaning.firm], views)
+    by_rules = _by_rules(firm + agreed, words) if agreed else by_firm
+    return _by_reading(by_rules.level, views, words) or by_rules
 
 
 def _asks_or_answers(text: str) -> bool:
@@ -45,11 +61,11 @@ def _asks_or_answers(text: str) -> bool:
     return len(text) <= _LONGEST_ALONE and any(reply in rulebook(language).alone for language in LANGUAGES)
 
 
-def _by_rules(found: Signs, words: Words) -> Assessment:
-    if not found.kept:
+def _by_rules(hits: list[Hit[Rule]], words: Words) -> Assessment:
+    if not hits:
         return Assessment(level=Level.NONE)
-    worst = max(found.kept, key=lambda hit: (hit.meaning.level, -hit.first))
-    places = sorted({(hit.first, hit.last) for hit in found.kept if hit.meaning.level == worst.meaning.level})
+    worst = max(hits, key=lambda hit: (hit.meaning.level, -hit.first))
+    places = sorted({(hit.first, hit.last) for hit in hits if hit.meaning.level == worst.meaning.level})
     return Assessment(
         level=worst.meaning.level,
         category=worst.meaning.category,
@@ -58,15 +74,60 @@ def _by_rules(found: Signs, words: Words) -> Assessment:
     )
 
 
-def _by_reading(level: Level, found: Signs, words: Words) -> Assessment | None:
-    """The second reader's verdict if it is worse than `level`."""
-    if level == Level.EMERGENCY:
-        return None
-    reader = second_reader()
-    opinions = [
-        (reader.opinion([words.folded[n] for n in places], level), places)
-        for places in sentences(words, found.explained)
+def _views(words: Words, explained: set[int]) -> list[View]:
+    """The reply as a whole, and each sentence of several, so that nothing is lost among everyday words."""
+    chances = second_reader().chances
+    places = unexplained(words, explained)
+    parts = list(_sentences(words, places))
+    stretches = [(places, False), *((part, True) for part in parts if len(parts) > 1)]
+    return [
+        View(window, chances([words.folded[n] for n in window]), part)
+        for stretch, part in stretches
+        for window in _windows(stretch)
     ]
+
+
+def _windows(places: list[int]) -> Iterator[list[int]]:
+    """As many words as the reader takes, overlapping by half."""
+    for start in range(0, max(len(places) - LONGEST // 2, min(len(places), 1)), LONGEST // 2):
+        yield places[start : start + LONGEST]
+
+
+def _sentences(words: Words, places: list[int]) -> Iterator[list[int]]:
+    sentence: list[int] = []
+    for place in places:
+        sentence.append(place)
+        if words.folded[place] in (BREAK, QUESTION):
+            yield sentence
+            sentence = []
+    if sentence:
+        yield sentence
+
+
+def unexplained(words: Words, explained: set[int]) -> list[int]:
+    """The places of the words and ends of sentences without what the rules explained, one end after the other once."""
+    places: list[int] = []
+    for place in range(1, len(words.folded) - 1):
+        ends = words.folded[place] == BREAK
+        if place not in explained and not (ends and (not places or words.folded[places[-1]] == BREAK)):
+            places.append(place)
+    return places
+
+
+def _agreed(hits: list[Hit[Rule]], views: list[View]) -> list[Hit[Rule]]:
+    """The signs that the second reader does not rule out where they stand."""
+    agrees = second_reader().agrees
+    places = {
+        level: {place for view in views if agrees(level, view.chances) for place in view.places}
+        for level in {hit.meaning.level for hit in hits}
+    }
+    return [hit for hit in hits if not places[hit.meaning.level].isdisjoint(range(hit.first, hit.last + 1))]
+
+
+def _by_reading(level: Level, views: list[View], words: Words) -> Assessment | None:
+    """The second reader's verdict if it is worse than `level`."""
+    reader = second_reader()
+    opinions = [(reader.opinion(view.chances, level, part=view.part), view.places) for view in views]
     worst, places = max(opinions, default=(Opinion(Level.NONE, ""), ()))
     if worst.level <= level:
         return None
@@ -78,28 +139,9 @@ def _by_reading(level: Level, found: Signs, words: Words) -> Assessment | None:
     )
 
 
-def sentences(words: Words, explained: set[int]) -> Iterator[list[int]]:
-    """The places of the words of each sentence, without what the rules explained; long ones in windows."""
-    places: list[int] = []
-    for place, word in enumerate(words.folded):
-        if word == BREAK:
-            yield from _windows(places)
-            places = []
-        elif place not in explained:
-            places.append(place)
-            if word == QUESTION:
-                yield from _windows(places)
-                places = []
-
-
-def _windows(places: list[int]) -> Iterator[list[int]]:
-    for start in range(0, max(len(places) - LONGEST // 2, min(len(places), 1)), LONGEST // 2):
-        yield places[start : start + LONGEST]
-
-
 def _weightiest(category: str, places: Sequence[int], words: Words) -> tuple[str, ...]:
     """The words that speak most for the category, in the order written."""
     reader = second_reader()
-    spoken = [place for place in places if words.folded[place] != QUESTION]
+    spoken = [place for place in places if words.folded[place] not in (BREAK, QUESTION)]
     heaviest = sorted(spoken, key=lambda place: -reader.weight(words.folded[place], category))[:_EVIDENCE]
     return tuple(words.written(place, place) for place in sorted(heaviest))

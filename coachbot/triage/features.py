@@ -14,11 +14,13 @@ from zlib import crc32
 
 from coachbot.triage.families import family
 
-BUCKETS = 1 << 17
+BUCKETS = 1 << 18
 _MASK = BUCKETS - 1
 _SHIFT = 24
 _SHORTEST, _LONGEST = 2, 5
 _STEM = 4
+_BYTES = 64
+"""Bytes of a word that are looked at: no more than 254 groups of letters."""
 _CACHE = 32768
 _SALTS = (
     0x9E3779B1, 0x85EBCA6B, 0xC2B2AE35, 0x27D4EB2F, 0x165667B1, 0xD3A2646D, 0xFD7046C5, 0xB55A4F09, 0x8F1BBCDD,
@@ -49,7 +51,7 @@ _START, _END = codes("^"), codes("$")
 
 def inside(word: str) -> list[int]:
     """The buckets of the letter groups of one word, its ends marked."""
-    marked = f"<{word}>".encode()
+    marked = f"<{word}>".encode()[:_BYTES]
     size = len(marked)
     return [
         crc32(marked[at : at + length]) & _MASK

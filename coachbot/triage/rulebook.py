@@ -1,7 +1,8 @@
 """The rules of one language, read from its TOML file and made ready for matching.
 
 A file in ``rules/`` holds word lists, spellings by sound, replies that are no sign when alone, context phrases and
-rules. A pattern is a row of parts:
+rules. A rule's ``patterns`` count wherever they stand, unless a context phrase weakens them; those under ``ask`` only
+where the second reader agrees. A pattern is a row of parts:
 
 =============  ==========================================================
 ``word``       that word (lower case, no accents, no apostrophe)
@@ -44,12 +45,17 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """What a clinician wrote; `also` are patterns of which one must stand somewhere in the same reply."""
+    """What a clinician wrote; `also` are patterns of which one must stand somewhere in the same reply.
+
+    A rule that is not `firm` holds the patterns under ``ask``: they often stand in harmless replies too, so that they
+    count only where the second reader does not rule the sign out.
+    """
 
     id: str
     level: Level
     category: str
     always: bool
+    firm: bool
     patterns: tuple[tuple[Part, ...], ...]
     also: tuple[tuple[Part, ...], ...]
 
@@ -125,9 +131,10 @@ class _Reader:
         self._prefixes: set[str] = set()
 
     def rulebook(self) -> Rulebook:
-        rules = tuple(self._rule(number, entry) for number, entry in enumerate(self._data.get("rule", []), 1))
+        entries = self._data.get("rule", [])
+        rules = tuple(rule for number, entry in enumerate(entries, 1) for rule in self._rules(number, entry))
         contexts = tuple(self._context(entry) for entry in self._data.get("context", []))
-        self._check_ids(rules)
+        self._check_ids([entry["id"] for entry in entries])
         return Rulebook(
             language=self._language,
             lists=self._lists,
@@ -148,29 +155,33 @@ class _Reader:
     def _fail(self, place: str, what: str) -> RulesError:
         return RulesError(f"{self._file}, {place}: {what}")
 
-    def _check_ids(self, rules: tuple[Rule, ...]) -> None:
-        ids = [rule.id for rule in rules]
+    def _check_ids(self, ids: list[str]) -> None:
         for id_ in ids:
             if ids.count(id_) > 1:
                 raise self._fail(f"rule {id_!r}", "this id is used twice; give each rule its own")
 
-    def _rule(self, number: int, entry: dict[str, Any]) -> Rule:
+    def _rules(self, number: int, entry: dict[str, Any]) -> Iterator[Rule]:
+        """The firm patterns of one entry and those to ask about, as rules of the same id."""
         place = f"rule {entry.get('id', f'number {number}')!r}"
-        for name in ("id", "level", "category", "patterns"):
+        for name in ("id", "level", "category"):
             if not entry.get(name):
                 raise self._fail(place, f"{name!r} is missing")
-        if unknown := set(entry) - {"id", "level", "category", "patterns", "also", "always"}:
+        if not entry.get("patterns") and not entry.get("ask"):
+            raise self._fail(place, "'patterns' is missing")
+        if unknown := set(entry) - {"id", "level", "category", "patterns", "ask", "also", "always"}:
             raise self._fail(place, f"unknown field {min(unknown)!r}")
         if str(entry["level"]).upper() not in Level.__members__ or entry["level"] == "none":
             raise self._fail(place, f"level {entry['level']!r} is none of emergency, urgent, concern, medicine")
-        return Rule(
-            id=entry["id"],
-            level=Level[str(entry["level"]).upper()],
-            category=entry["category"],
-            always=bool(entry.get("always", False)),
-            patterns=self._patterns(place, entry["patterns"]),
-            also=self._patterns(place, entry.get("also", [])),
-        )
+        for name in [name for name in ("patterns", "ask") if name in entry]:
+            yield Rule(
+                id=entry["id"],
+                level=Level[str(entry["level"]).upper()],
+                category=entry["category"],
+                always=bool(entry.get("always", False)),
+                firm=name == "patterns",
+                patterns=self._patterns(place, entry[name]),
+                also=self._patterns(place, entry.get("also", [])),
+            )
 
     def _context(self, entry: dict[str, Any]) -> Context:
         place = f"context {entry.get('kind', '')!r}"
