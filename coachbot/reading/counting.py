@@ -8,6 +8,7 @@ from coachbot.reading.neighbours import after, before, is_kind
 PASSED_OVER = frozenset(("filler", "quality", "symbol"))
 _WRITTEN_OUT = frozenset(("numbers", "ones", "sounds", "foreign"))
 _LINKS = frozenset(("filler", "position"))
+_COUNTING = frozenset(("count_before", "count_after"))
 _PAIR = 2
 
 
@@ -62,10 +63,12 @@ def counts(found: Sequence[Item], at: int) -> bool:
 
 
 def _is_counted_before(found: Sequence[Item], at: int) -> bool:
+    near = found[max(0, at - 2) : at]
+    if all(_COUNTING.isdisjoint(item.roles) for item in near):
+        return False
     following = [item.kind for item in found[at + 1 : at + 3] if item.kind != "comma"]
     if following[:1] == ["number"]:
         return False  # "we had 4 3 5 2 4"
-    near = found[max(0, at - 2) : at]
     if near and "count_after" in near[-1].roles and near[-1].end == found[at].start:
         return True  # the minutes of "19h30"
     counts = next((i for i in range(at - 1, max(0, at - 2) - 1, -1) if "count_before" in found[i].roles), None)

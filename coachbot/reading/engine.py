@@ -14,6 +14,7 @@ from coachbot.reading.wordfiles import LANGUAGES
 
 Record = dict[str, Any]
 _FEWEST, _MOST = 2, 5
+_POSITIONS = {str(position): position for position in Position}
 
 
 def run(lines: Iterable[str]) -> Iterator[str]:
@@ -58,10 +59,10 @@ def _asking(record: Record) -> Asking:
 
 
 def _position(name: object, what: str) -> Position:
-    try:
-        return Position(str(name))
-    except ValueError as error:
-        raise ValueError(f"the {what} {name!r} is not known; write one of {', '.join(Position)}") from error
+    position = _POSITIONS.get(str(name))
+    if position is None:
+        raise ValueError(f"the {what} {name!r} is not known; write one of {', '.join(Position)}")
+    return position
 
 
 def score(path: Path) -> str:

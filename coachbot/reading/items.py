@@ -1,7 +1,7 @@
 """The things a reply is made of: positions, marks, joins, corrections, and words that only a person understands."""
 
 from collections.abc import Callable, Sequence
-from enum import Enum, auto
+from enum import IntEnum, auto
 from functools import cache, lru_cache
 from typing import NamedTuple
 
@@ -13,7 +13,7 @@ from coachbot.reading.tokens import STARS
 from coachbot.reading.wordfiles import LANGUAGES, Entry, phrases
 
 
-class Manner(Enum):
+class Manner(IntEnum):
     """How daringly words are taken: children write ``for`` for 4, people in a hurry ``L`` for left."""
 
     PLAIN = auto()
@@ -27,7 +27,7 @@ class Item(NamedTuple):
     """One thing said: `kind` names it; `value` is its positions, its mark or its number; `start:end` its place."""
 
     kind: str
-    value: tuple[Position, ...] | Mark | str | None
+    value: "_Value"
     start: int
     end: int
     roles: frozenset[str] = frozenset()
@@ -85,25 +85,34 @@ def manners(scanned: Sequence[Found]) -> list[Manner]:
 
 def items(scanned: Sequence[Found], *, order: Sequence[Position], manner: Manner) -> list[Item]:
     """All that a scanned reply says, in its order. Numbers are still bare digits; `numerals` judges them."""
-    return [item for found in scanned for item in _items(found, order, manner)]
+    night = tuple(order)
+    return [
+        Item(kind, value, start, end, roles)
+        for section, name, start, end, also in scanned
+        for kind, value, roles in _meant(
+            section, name, also, night if manner > Manner.PLAIN or section in _OF_THE_NIGHT else (), manner
+        )
+    ]
 
 
-def _items(found: Found, order: Sequence[Position], manner: Manner) -> list[Item]:
-    heard = _daring(found, manner) or found
+_OF_THE_NIGHT = frozenset(("positions", "places", "middles", "ones", "initials"))
+"""Sections whose words mean something else in another order."""
+
+
+@lru_cache(maxsize=32_768)
+def _meant(
+    section: str, name: str, also: tuple[Entry, ...], order: tuple[Position, ...], manner: Manner
+) -> "tuple[tuple[str, _Value, frozenset[str]], ...]":
+    """Kind, value and roles of each item that an entry makes. Cached, since families use the same words every night."""
+    heard = _daring(section, name, also, manner)
     make = _MAKERS.get(heard.section)
     if make is not None:
         made = make(heard, order, manner)
-        return [
-            Item(_PLAINLY.get(kind, kind), value, found.start, found.end, _roles(found.also, kind, heard.section))
-            for kind, value in made
-        ]
+        return tuple((_PLAINLY.get(kind, kind), value, _roles(also, kind, heard.section)) for kind, value in made)
     kind = _PLAINLY.get(heard.name, heard.name) if heard.section == "signs" else heard.section
-    if kind == "roles":
-        return [Item(_ALONE[heard.name], heard.name, found.start, found.end, _roles(found.also, heard.name))]
-    return [Item(kind, heard.name, found.start, found.end, _roles(found.also, heard.name))]
+    return ((_ALONE[heard.name] if kind == "roles" else kind, heard.name, _roles(also, heard.name)),)
 
 
-@lru_cache(maxsize=4096)
 def _roles(also: tuple[Entry, ...], *own: str) -> frozenset[str]:
     names = (entry.section if entry.section == "foreign" else entry.name for entry in also if entry.section in _ROLES)
     return frozenset((*names, *own))
@@ -142,32 +151,30 @@ _DARING = {
 }
 
 
-def _daring(found: Found, manner: Manner) -> Found | None:
-    """The meaning that words have in a daring manner only."""
-    if manner is Manner.PLAIN or not found.also:
-        return None
-    daring = _DARING[manner] | ({"articles"} if manner is Manner.SOUNDS else set())
-    entry = next((entry for entry in found.also if entry.section in daring), None)
-    return found._replace(section=entry.section, name=entry.name) if entry else None
+def _daring(section: str, name: str, also: tuple[Entry, ...], manner: Manner) -> Entry:
+    """The meaning that words have in a manner: in a daring one perhaps another than the first."""
+    daring = _DARING.get(manner, frozenset()) | ({"articles"} if manner is Manner.SOUNDS else set())
+    return next((entry for entry in also if entry.section in daring), Entry(section, name))
 
 
-_Made = list[tuple[str, tuple[Position, ...] | Mark | str | None]]
-_Maker = Callable[[Found, Sequence[Position], Manner], _Made]
+_Value = tuple[Position, ...] | Mark | str | None
+_Made = list[tuple[str, _Value]]
+_Maker = Callable[[Entry, Sequence[Position], Manner], _Made]
 
 
-def _position(found: Found, order: Sequence[Position], _: Manner) -> _Made:
+def _position(found: Entry, order: Sequence[Position], _: Manner) -> _Made:
     positions = tuple(Position(name) for name in found.name.split())
     return [("position", positions)] if set(positions) <= set(order) else [("stranger", found.name)]
 
 
-def _place(found: Found, order: Sequence[Position], _: Manner) -> _Made:
+def _place(found: Entry, order: Sequence[Position], _: Manner) -> _Made:
     places = [int(place) for place in found.name.split()]
     if any(not -len(order) <= (place - 1 if place > 0 else place) < len(order) for place in places):
         return [("stranger", found.name)]
     return [("position", tuple(order[place - 1 if place > 0 else place] for place in places))]
 
 
-def _middle(found: Found, order: Sequence[Position], _: Manner) -> _Made:
+def _middle(found: Entry, order: Sequence[Position], _: Manner) -> _Made:
     """What is the center or another position, such as the place in the middle of the night: clear if these are one."""
     places = [order[len(order) // 2]] if len(order) % 2 else []
     others = places if found.name == "place" else [Position(found.name)]
@@ -175,53 +182,53 @@ def _middle(found: Found, order: Sequence[Position], _: Manner) -> _Made:
     return [("position" if len(meant) == 1 else "middle", meant)]
 
 
-def _others(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+def _others(found: Entry, _: Sequence[Position], __: Manner) -> _Made:
     return [("rest", int(found.name))]
 
 
-def _number(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+def _number(found: Entry, _: Sequence[Position], __: Manner) -> _Made:
     return [("number", found.name)]
 
 
-def _plural(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+def _plural(found: Entry, _: Sequence[Position], __: Manner) -> _Made:
     return [("plural", int(found.name))]
 
 
-def _mark(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+def _mark(found: Entry, _: Sequence[Position], __: Manner) -> _Made:
     *scope, name = found.name.split()
     mark = (name, None) if name in ("same", "like", "elided") else ("mark", Word(name))
     return [*((kind, None) for kind in scope), mark]
 
 
-def _article(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
+def _article(found: Entry, _: Sequence[Position], manner: Manner) -> _Made:
     return [("article", found.name)] if manner in (Manner.ARTICLES, Manner.SOUNDS) else [("filler", None)]
 
 
-def _one(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+def _one(found: Entry, order: Sequence[Position], manner: Manner) -> _Made:
     return [("one", found.name)] if manner is Manner.PLAIN else _number(found, order, manner)
 
 
-def _foreign(found: Found, _: Sequence[Position], manner: Manner) -> _Made:
+def _foreign(found: Entry, _: Sequence[Position], manner: Manner) -> _Made:
     return [("number", found.name)] if manner is Manner.FOREIGN else [("word", found.name)]
 
 
-def _sound(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+def _sound(found: Entry, order: Sequence[Position], manner: Manner) -> _Made:
     if manner is not Manner.SOUNDS:
         return [("word", found.name)]
     return _position(found, order, manner) if found.name.isalpha() else [("number", found.name)]
 
 
-def _initial(found: Found, order: Sequence[Position], manner: Manner) -> _Made:
+def _initial(found: Entry, order: Sequence[Position], manner: Manner) -> _Made:
     if found.name not in order:
         return [("filler", None)]
     return [("position", (Position(found.name),))] if manner is Manner.INITIALS else [("letter", None)]
 
 
-def _symbol(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+def _symbol(found: Entry, _: Sequence[Position], __: Manner) -> _Made:
     return [(kind, found.name)] if (kind := _SYMBOLS.get(found.name)) else [("symbol", found.name)]
 
 
-def _stars(found: Found, _: Sequence[Position], __: Manner) -> _Made:
+def _stars(found: Entry, _: Sequence[Position], __: Manner) -> _Made:
     return [("number", str(sum(star in STARS for star in found.name)))]
 
 

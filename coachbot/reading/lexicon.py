@@ -54,7 +54,7 @@ class Lexicon:
         """Who tells what a word that is not known may be by its sound."""
         self._forgiving = frozenset(forgiving)
         self._meanings: dict[Words, tuple[Entry, ...]] = {}
-        self._longest_from: dict[str, int] = {}
+        self._longest_from: dict[Words, int] = {}
         self._known: set[str] = set()
         self._lent: set[str] = set()
         self._soft: set[str] = set()
@@ -102,8 +102,7 @@ class Lexicon:
 
     def _mean(self, words: Words, entries: tuple[Entry, ...]) -> None:
         self._meanings[words] = entries
-        if len(words) > self._longest_from.get(words[0], 0):
-            self._longest_from[words[0]] = len(words)
+        self._longest_from[words[:2]] = max(len(words), self._longest_from.get(words[:2], 0))
 
     def _aim(self, words: Words, entry: Entry) -> None:
         """Let slips of the pen in `words` be forgiven; what is recorded as it stands must be longer ("slipped")."""
@@ -151,9 +150,10 @@ class Lexicon:
         while at < len(pieces):
             entries, size = self._longest(words, at)
             first, last = pieces[at], pieces[at + size - 1]
-            meaning = entries[0] if entries else Entry(first.shape, words[at])
+            section, name = entries[0] if entries else (first.shape, words[at])
             heard = self._heard(first) if size == 1 else ()
-            found.append(Found(*meaning, first.start, last.end, (*entries[1:], *heard)))
+            also = (*entries[1:], *heard) if heard else entries[1:]
+            found.append(Found(section, name, first.start, last.end, also))
             at += size
         return found
 
@@ -164,10 +164,11 @@ class Lexicon:
 
     def _longest(self, words: Sequence[str], at: int) -> tuple[tuple[Entry, ...], int]:
         """What the longest phrase at `at` means and how many words it has; one word without a meaning if none is."""
-        for size in range(min(self._longest_from.get(words[at], 0), len(words) - at), 0, -1):
+        two = tuple(words[at : at + 2])
+        for size in range(min(self._longest_from.get(two, 1), len(words) - at), 1, -1):
             if meant := self._meanings.get(tuple(words[at : at + size])):
                 return meant, size
-        return (), 1
+        return self._meanings.get(two[:1], ()), 1
 
 
 def learn(name: str, lang: str, forgiving: Words = ()) -> Lexicon:

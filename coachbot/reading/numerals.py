@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from itertools import chain, pairwise
+from itertools import pairwise
 
 from coachbot.programme.positions import Position
 from coachbot.reading.counting import NO_MARKS, PASSED_OVER, counts
@@ -22,13 +22,23 @@ def numerals(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
     ``bad`` (it is no mark, such as 0, 3.5 or 3-4).
     """
     labelled = _enumerated(_labelled(found, order), order)
-    return list(chain.from_iterable(_judged(labelled, at, len(order)) for at in range(len(labelled))))
+    judged: list[Item] = []
+    for at, item in enumerate(labelled):
+        if item.kind in _JUDGED or not _JUDGED.isdisjoint(item.roles):
+            judged.extend(_judged(labelled, at, len(order)))
+        else:
+            judged.append(item)
+    return judged
+
+
+_JUDGED = frozenset(("number", "plural", "both", "article", "one", "resembles", "arrow"))
+"""Kinds and roles of what is judged by its neighbours."""
 
 
 def _labelled(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
     """Numbers that only number the lines (``1)``, ``2.``) made into places, when they run from 1 to the last place."""
-    labels = [at for at in range(len(found)) if _is_label(found, at)]
-    if [found[at].value for at in labels] != [str(place) for place in range(1, len(order) + 1)]:
+    labels = [at for at, item in enumerate(found) if item.kind == "number" and _is_label(found, at)]
+    if len(labels) != len(order) or [found[at].value for at in labels] != [str(place) for place in range(1, len(order) + 1)]:
         return list(found)
     if any(later - earlier <= _PAIR for earlier, later in pairwise(labels)):
         return list(found)
@@ -36,7 +46,7 @@ def _labelled(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
 
 
 def _is_label(found: Sequence[Item], at: int) -> bool:
-    if found[at].kind != "number" or at + 1 >= len(found):
+    if at + 1 >= len(found):
         return False
     sign, starts = found[at + 1], not at or found[at - 1].kind in _LINE_STARTS
     return sign.value in (")", ":") or (starts and str(sign.value) in _LABEL_ENDS)
@@ -64,8 +74,9 @@ def _names_a_position(found: Sequence[Item], at: int) -> bool:
 
 def _enumerated(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
     """Pairs such as ``1-4 2-3 3-5`` or ``1=4, 2=3``: place and mark, when the places run from 1 to the last."""
-    pairs = [at for at, item in enumerate(found) if item.kind == "number" and len(_digits(item)) == _PAIR]
-    if [_digits(found[at])[0] for at in pairs] != list(range(1, len(order) + 1)):
+    written = (at for at, item in enumerate(found) if item.kind == "number" and len(str(item.value)) > _PAIR)
+    pairs = [at for at in written if len(_digits(found[at])) == _PAIR]
+    if len(pairs) != len(order) or [_digits(found[at])[0] for at in pairs] != list(range(1, len(order) + 1)):
         return list(found)
     kept = []
     for at, item in enumerate(found):

@@ -23,8 +23,9 @@ def bound(
         Unbound: the marks do not fit the positions in one way.
     """
     pointing = frozenset(pick.at for pick in picks)
-    went = frozenset(at for at in range(len(found)) if went_down(found, at))
-    rest = any("rest" in item.roles for item in found)
+    roles = {role for item in found for role in item.roles}
+    went = frozenset(at for at in range(len(found)) if went_down(found, at)) if "went" in roles else frozenset()
+    rest = "rest" in roles
     if rest and _leaves_a_name_out(found):
         raise Unbound
     tried: set[frozenset[int]] = set()
@@ -89,7 +90,8 @@ def _bindings(found: Sequence[Item]) -> Iterator[list[Pair]]:
     """The pairs that `found` is made of, with and (where that makes no sense) without joining positions."""
     with suppress(Unbound):
         alone = nodes(found)
-        for way in dict.fromkeys((tuple(grouped(alone, found)), tuple(alone))):
+        together = grouped(alone, found)
+        for way in (together, alone) if together != alone else (alone,):
             with suppress(Unbound):
                 yield bind(way)
 

@@ -30,11 +30,16 @@ def settle(found: Sequence[Item], places: int) -> list[Item]:
     `places` is the number of positions of the night: so many marks in a row are the whole night.
     """
     settled = _begun(list(found))
-    for at in range(len(found)):
-        if settled[at].kind == "nothing":
-            settled = _skip(_no(settled, at), at)
-    settled = corrected(settled, places)
     kinds = {item.kind for item in settled}
+    if "nothing" in kinds:
+        for at in range(len(found)):
+            if settled[at].kind == "nothing":
+                settled = _skip(_no(settled, at), at)
+    if "nothing" in kinds or "fix" in kinds:
+        settled = corrected(settled, places)
+        kinds = {item.kind for item in settled}
+    if kinds.isdisjoint(_JUDGES):
+        return settled
     for kind in _JUDGES:
         if kind in kinds:
             settled = _judged(settled, kind)

@@ -35,18 +35,18 @@ class Token(NamedTuple):
     end: int
 
 
-@lru_cache(maxsize=16384)
 def fold(word: str) -> str:
     """The word in lower case without accents and apostrophes; full-width and circled forms become plain."""
     decomposed = "".join(c if c in ORDINAL_SIGNS else unicodedata.normalize("NFKD", c) for c in word.casefold())
     return "".join(c for c in decomposed if not unicodedata.combining(c) and c not in APOSTROPHES)
 
 
-def _token(found: re.Match[str]) -> Token:
-    text, shape = fold(found.group()), found.lastgroup or ""
+@lru_cache(maxsize=16384)
+def _folded(written: str, shape: str) -> tuple[str, str]:
+    text = fold(written)
     if shape in ("word", "ordinal"):
         shape = "number" if text.isdecimal() else "word"
-    return Token(text, shape, found.start(), found.end())
+    return text, shape
 
 
 def tokens(text: str, *, split: bool) -> list[Token]:
@@ -57,4 +57,8 @@ def tokens(text: str, *, split: bool) -> list[Token]:
         split: whether an apostrophe parts two words (French ``n'est``) or belongs to one (English ``didn't``).
     """
     pattern = _SPLITTING if split else _JOINING
-    return [_token(found) for found in pattern.finditer(text) if found.lastgroup != "hyphen"]
+    return [
+        Token(*_folded(found.group(), found.lastgroup or ""), *found.span())
+        for found in pattern.finditer(text)
+        if found.lastgroup != "hyphen"
+    ]
