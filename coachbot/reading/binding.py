@@ -7,6 +7,7 @@ bound: the reply is then not clear.
 """
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from itertools import pairwise, takewhile
 from typing import NamedTuple
 
@@ -71,7 +72,7 @@ def nodes(items: Sequence[Item]) -> list[Node]:
 
 def _node(item: Item, at: int, between: Sequence[str], epoch: int, before: Sequence[Node]) -> Node:
     to_mark = bool(before) and before[-1].kind == "group" and item.kind in ("mark", "same")
-    gap = _gap(between, to_mark=to_mark) if before else CLOSE
+    gap = _gap(tuple(between), to_mark=to_mark) if before and between else CLOSE
     if before and "word" in between and (before[-1].kind == "group") == (item.kind in ("position", "all")):
         gap = APART  # two marks, or two positions, with words between are no list
     if item.kind in ("position", "all"):
@@ -89,7 +90,8 @@ def _mark(item: Item, before: Sequence[Node]) -> Mark | tuple[Position, ...]:
     return mark
 
 
-def _gap(between: Sequence[str], *, to_mark: bool) -> int:
+@lru_cache(maxsize=4096)
+def _gap(between: tuple[str, ...], *, to_mark: bool) -> int:
     """How far two nodes stand apart; `to_mark` from a position to a mark, where a few words speak of the position."""
     words = between.count("word") + between.count("other")
     last_part = [*takewhile(lambda kind: kind not in _GAPS, reversed(between))]
@@ -104,7 +106,8 @@ def _gap(between: Sequence[str], *, to_mark: bool) -> int:
 
 def grouped(found: Sequence[Node], items: Sequence[Item]) -> list[Node]:
     """`found` with positions that are joined ("left and right") as one node."""
-    return list(_grouped(found, items))
+    neighbours = any(a.kind == b.kind == "group" for a, b in pairwise(found))
+    return list(_grouped(found, items)) if neighbours else list(found)
 
 
 def _grouped(found: Sequence[Node], items: Sequence[Item]) -> Iterator[Node]:

@@ -38,7 +38,9 @@ _JUDGED = frozenset(("number", "plural", "both", "article", "one", "resembles", 
 def _labelled(found: Sequence[Item], order: Sequence[Position]) -> list[Item]:
     """Numbers that only number the lines (``1)``, ``2.``) made into places, when they run from 1 to the last place."""
     labels = [at for at, item in enumerate(found) if item.kind == "number" and _is_label(found, at)]
-    if len(labels) != len(order) or [found[at].value for at in labels] != [str(place) for place in range(1, len(order) + 1)]:
+    if len(labels) != len(order) or [found[at].value for at in labels] != [
+        str(place) for place in range(1, len(order) + 1)
+    ]:
         return list(found)
     if any(later - earlier <= _PAIR for earlier, later in pairwise(labels)):
         return list(found)

@@ -59,6 +59,8 @@ def _is_doubted(found: Sequence[Item], at: int) -> bool:
 
 def trailing_choice(found: Sequence[Item], places: int) -> list[Choice]:
     """A lone position after a mark for each place of the night ("4 3 5 2 4 left") is the best."""
+    if [item.kind for item in found].count("position") != 1:
+        return []
     said = [at for at, item in enumerate(found) if item.kind not in SAYS_NOTHING]
     kinds = [found[at].kind for at in said]
     if kinds != ["mark"] * places + ["position"] or not all(type(found[at].value) is int for at in said[:-1]):

@@ -37,7 +37,7 @@ def bound(
             continue  # "the rest" leaves out the positions that are only spoken of
         if any(is_excepted(found, at) or is_put_right(found, at) for at in hidden - pointing):
             continue
-        shown = [_hide(item) if at in hidden else item for at, item in enumerate(found)]
+        shown = [_hide(item) if at in hidden else item for at, item in enumerate(found)] if hidden else found
         spared = [p for at in hidden & went for p in _positions(found[at])] if rest else []
         for pairs in _bindings(shown):
             with suppress(Unbound):

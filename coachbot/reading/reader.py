@@ -58,12 +58,13 @@ def _readings(
     text: str, scanned: Sequence[Found], order: Sequence[Position], asking: Asking
 ) -> Iterator[tuple[Reading, int]]:
     """What the reply says, in each manner that makes sense of it, the plain one first; and how much it leaves over."""
-    for manner in manners(scanned):
+    ways = manners(scanned)
+    for manner in ways:
         found: list[Item] = []
         with suppress(Unbound):
             found = _heard(scanned, order, manner)
             reading = _reading(text, found, order, asking)
-            yield reading, _left_over(found, reading)
+            yield reading, _left_over(found, reading) if len(ways) > 1 else 0
         if any(item.kind == "bad" and "not" not in item.roles for item in found):
             return  # what is in doubt is not to be taken for something else
 
@@ -93,15 +94,20 @@ def _says_more(later: Reading, first: Reading) -> bool:
 def _heard(scanned: Sequence[Found], order: Sequence[Position], manner: Manner) -> list[Item]:
     """What the reply says when it is taken in one manner; a daring manner needs a reply that is nothing but marks."""
     found = numerals(items(scanned, order=order, manner=manner), order)
-    spoken = [item.kind for item in found if item.kind != "symbol"]
-    lettered = sum(pair == ("letter", "mark") for pair in pairwise(spoken))
-    if lettered and 2 * lettered >= spoken.count("mark"):
+    if _is_lettered([item.kind for item in found if item.kind != "symbol"]):
         raise Unbound  # "L3 R-4": bare marks they are not
     if manner is Manner.ARTICLES and any(item.kind == "word" for item in found):
         raise Unbound
     if manner in _DARING and not _is_bare(found, _DARING[manner]):
         raise Unbound
     return settle(found, len(order))
+
+
+def _is_lettered(kinds: Sequence[str]) -> bool:
+    """Whether half of the marks or more follow a letter."""
+    return "letter" in kinds and 2 * sum(pair == ("letter", "mark") for pair in pairwise(kinds)) >= max(
+        kinds.count("mark"), 1
+    )
 
 
 _DARING = {Manner.FOREIGN: "foreign", Manner.SOUNDS: "sounds", Manner.INITIALS: "initials"}
@@ -158,7 +164,7 @@ def _reading(text: str, found: Sequence[Item], order: Sequence[Position], asking
         return Reading()
     if asking == "best" and not kinds & {"mark", "best", "bad", "negated", "stranger", "mixed"}:
         return Reading(best=pointed_at(found), note=aside(text, found))
-    return _answer(text, found, order, asking)
+    return _answer(text, found, kinds, order, asking)
 
 
 _POINTING = frozenset(("position", "all", "mark", "bad", "negated", "stranger", "mixed", "middle"))
@@ -172,7 +178,7 @@ def _note(text: str, found: Sequence[Item], order: Sequence[Position], kinds: se
     if wordy and not ("fix" in kinds and (_has_number(found) or {"position", "mark"} <= kinds)):
         return Reading(note=text.strip())
     if kinds & {"mark", "best", "bad"}:
-        return _answer(text, found, order, "note")
+        return _answer(text, found, kinds, order, "note")
     if kinds <= {"yes", *SAYS_NOTHING} and "yes" in kinds:
         raise Unbound  # there is something to say, but not what
     if not any(character.isalnum() or ord(character) > _EMOJI for character in text):
@@ -188,15 +194,16 @@ def _has_number(found: Iterable[Item]) -> bool:
     return any(item.kind == "mark" and isinstance(item.value, int) for item in found)
 
 
-def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking: Asking) -> Reading:
+def _answer(text: str, found: Sequence[Item], kinds: set[str], order: Sequence[Position], asking: Asking) -> Reading:
     """Ratings, best and note of a reply.
 
     Raises:
         Unbound: anything in it is not clear.
     """
-    if any(item.kind in ("bad", "negated", "mixed") or _is_strange(found, at) for at, item in enumerate(found)):
+    if kinds & _UNSURE or ("stranger" in kinds and any(_is_strange(found, at) for at in range(len(found)))):
         raise Unbound
-    picks = choices(found) or trailing_choice(found, len(order))
+    picks = choices(found) if "best" in kinds else []
+    picks = picks or trailing_choice(found, len(order))
     if not picks and asking == "best":
         picks = leading_choice(found)
     best = last_word(picks, found)
@@ -205,6 +212,9 @@ def _answer(text: str, found: Sequence[Item], order: Sequence[Position], asking:
         raise Unbound
     note = remark(text, found, used(pairs, picks), reasons=asking == "all", qualities=asking != "best")
     return Reading(ratings=ratings, best=best, note=note)
+
+
+_UNSURE = frozenset(("bad", "negated", "mixed"))
 
 
 def _is_strange(found: Sequence[Item], at: int) -> bool:

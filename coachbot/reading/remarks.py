@@ -22,6 +22,7 @@ _JOINTS = frozenset(
     )
 )
 _MEANT = frozenset(("word", "other", "number", "hedge"))
+_SAID = _MEANT | {"worst", "quality"}
 _SENTENCE = 3
 
 
@@ -31,6 +32,8 @@ def remark(text: str, found: Sequence[Item], used: Collection[int], *, reasons: 
     `reasons` tells whether a mere reason ("because it tickled") is worth keeping, `qualities` whether mere praise or
     blame is ("left was good").
     """
+    if _SAID.isdisjoint(item.kind for item in found):
+        return None
     parts = []
     for run in _runs(found, {*used, *_excuses(found)}):
         said = _trimmed(run)
