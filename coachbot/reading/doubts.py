@@ -54,10 +54,13 @@ def hedged(found: list[Item], at: int) -> list[Item]:
 
 
 def either(found: list[Item], at: int) -> list[Item]:
-    """Two things to choose from are none: "3 or 4", "left or right", "number 2 or 3"."""
+    """Two things to choose from are none: "3 or 4", "left or right", "number 2 or 3", "between 3 and 4"."""
     earlier = before(found, at)
     place = earlier is not None and "places" in found[earlier].roles
-    return become(found, at, "bad") if place and is_number(found, after(found, at)) else between_two(found, at)
+    first = after(found, at)
+    join = after(found, first) if is_number(found, first) and first is not None else None
+    between = is_kind(found, join, "and") and join is not None and is_number(found, after(found, join))
+    return become(found, at, "bad") if between or (place and is_number(found, first)) else between_two(found, at)
 
 
 def changed(found: list[Item], at: int) -> list[Item]:
