@@ -59,24 +59,41 @@ class Sender:
         self._woken.set()
 
     async def run(self, stopped: asyncio.Event) -> None:
-        """Send until stopped; what is in flight then is still settled."""
-        while not stopped.is_set():
-            self._woken.clear()
-            try:
-                sent = await self.pump()
-            except Exception:
-                log.exception("outbox_failed")
-                sent = 0
-            if not sent:
-                await self._pause(stopped, POLL if self._room(self.clock()) else BREATH)
+        """Send until stopped; what is in flight then is still settled.
+
+        What is slow on its way keeps nothing else back: the next look is had as soon as anything has ended or is new.
+        """
+        flying: set[asyncio.Task[None]] = set()
+        try:
+            while not stopped.is_set():
+                self._woken.clear()
+                try:
+                    claimed = await self._claim(BATCH - len(flying))
+                except Exception:
+                    log.exception("outbox_failed")
+                    claimed = []
+                flying |= {asyncio.create_task(self._deliver(one)) for one in claimed}
+                await asyncio.sleep(0)  # so that each has asked its channel's pace before it is asked again
+                if len(flying) == BATCH:
+                    await asyncio.wait(flying, return_when=asyncio.FIRST_COMPLETED)
+                elif not claimed:
+                    await self._pause(stopped, flying, POLL if self._room(self.clock()) else BREATH)
+                flying = {one for one in flying if not one.done()}
+            await asyncio.gather(*flying)
+        finally:
+            for one in flying:
+                one.cancel()
 
     async def pump(self) -> int:
         """Send one batch, no larger than the channels have room for. Returns how many messages were tried."""
-        now = self.clock()
-        room = self._room(now)
-        claimed = await self.store.transact(lambda tx: tx.outbox.claim(now, room, LEASE)) if room else []
+        claimed = await self._claim(BATCH)
         await asyncio.gather(*(self._deliver(one) for one in claimed))
         return len(claimed)
+
+    async def _claim(self, most: int) -> list[Claimed]:
+        now = self.clock()
+        room = min(most, self._room(now))
+        return await self.store.transact(lambda tx: tx.outbox.claim(now, room, LEASE)) if room else []
 
     async def drain(self) -> None:
         """Send all that can be sent now."""
@@ -108,9 +125,9 @@ class Sender:
                 self.faults.tell(tx, ended, now)
         return True
 
-    async def _pause(self, stopped: asyncio.Event, seconds: float) -> None:
+    async def _pause(self, stopped: asyncio.Event, flying: set[asyncio.Task[None]], seconds: float) -> None:
         waits = [asyncio.create_task(self._woken.wait()), asyncio.create_task(stopped.wait())]
-        await asyncio.wait(waits, timeout=seconds, return_when=asyncio.FIRST_COMPLETED)
+        await asyncio.wait([*waits, *flying], timeout=seconds, return_when=asyncio.FIRST_COMPLETED)
         for wait in waits:
             wait.cancel()
 

@@ -1,5 +1,6 @@
 """What goes out: most urgent first, tried again where that is safe, and its ending told to the coach (law 7)."""
 
+import asyncio
 from datetime import timedelta
 
 import pytest
@@ -14,6 +15,7 @@ from coachbot.service import deciding as service_deciding
 LATER = Receipt(ending=Ending.LATER, wait=timedelta(minutes=1))
 UNKNOWN = Receipt(ending=Ending.UNKNOWN)
 GONE = Receipt(ending=Ending.GONE)
+PATIENCE = 20.0
 CHOKING = "she is choking and cant breathe"
 
 
@@ -40,6 +42,34 @@ async def test_the_most_urgent_goes_first(practising: Stage) -> None:
     assert "911" in texts[CHILD][0]
     assert "911" in texts[PARENT][0]
     assert sent.index(CLINICIAN) <= 2
+
+
+async def test_a_slow_send_keeps_no_alarm_back(practising: Stage) -> None:
+    """While one message hangs in the network, the safety text and the alert go out."""
+    original, hung, hangs, told = practising.phones.send, asyncio.Event(), asyncio.Event(), asyncio.Event()
+    reached: list[str] = []
+
+    async def hanging(message):  # type: ignore[no-untyped-def]  # noqa: ANN001, ANN202
+        if not hung.is_set():
+            hung.set()
+            await hangs.wait()
+        reached.append(message.address)
+        if {CHILD, CLINICIAN} <= set(reached):
+            told.set()
+        return await original(message)
+
+    practising.phones.send = hanging  # type: ignore[method-assign]
+    stopped = asyncio.Event()
+    sending = asyncio.create_task(practising.coachbot.sender.run(stopped))
+    await practising.phones.write(PARENT, "info")
+    await asyncio.wait_for(hung.wait(), PATIENCE)
+    await practising.phones.write(CHILD, CHOKING)
+    await asyncio.wait_for(told.wait(), PATIENCE)
+    assert PARENT not in reached  # what hangs is the parent's, and a person's messages keep their order
+    hangs.set()
+    stopped.set()
+    practising.coachbot.sender.wake()
+    await asyncio.wait_for(sending, PATIENCE)
 
 
 async def test_later_means_later(practising: Stage) -> None:
