@@ -67,8 +67,10 @@ class Sender:
         try:
             while not stopped.is_set():
                 self._woken.clear()
+                now = self.clock()
+                room = self._room(now)
                 try:
-                    claimed = await self._claim(BATCH - len(flying))
+                    claimed = await self._claim(now, min(room, BATCH - len(flying)))
                 except Exception:
                     log.exception("outbox_failed")
                     claimed = []
@@ -77,7 +79,7 @@ class Sender:
                 if len(flying) == BATCH:
                     await asyncio.wait(flying, return_when=asyncio.FIRST_COMPLETED)
                 elif not claimed:
-                    await self._pause(stopped, flying, POLL if self._room(self.clock()) else BREATH)
+                    await self._pause(stopped, flying, POLL if room else BREATH)
                 flying = {one for one in flying if not one.done()}
             await asyncio.gather(*flying)
         finally:
@@ -86,14 +88,13 @@ class Sender:
 
     async def pump(self) -> int:
         """Send one batch, no larger than the channels have room for. Returns how many messages were tried."""
-        claimed = await self._claim(BATCH)
+        now = self.clock()
+        claimed = await self._claim(now, self._room(now))
         await asyncio.gather(*(self._deliver(one) for one in claimed))
         return len(claimed)
 
-    async def _claim(self, most: int) -> list[Claimed]:
-        now = self.clock()
-        room = min(most, self._room(now))
-        return await self.store.transact(lambda tx: tx.outbox.claim(now, room, LEASE)) if room else []
+    async def _claim(self, now: datetime, most: int) -> list[Claimed]:
+        return await self.store.transact(lambda tx: tx.outbox.claim(now, most, LEASE)) if most else []
 
     async def drain(self) -> None:
         """Send all that can be sent now."""
